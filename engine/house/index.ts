@@ -1,0 +1,21 @@
+export type { Basis, Known, Provenance } from './known.ts';
+export { BASES, known, unknownValue } from './known.ts';
+export type { Arbor, Batten, LineSet, Stop, Suspension } from './line-set.ts';
+export { purchaseOf, SUSPENSIONS } from './line-set.ts';
+export type { BrickKind, PlateRun, Spreader } from './brick.ts';
+export type {
+  Bay,
+  Equipment,
+  Eye,
+  Gallery,
+  House,
+  HouseRules,
+  KeepOut,
+  Opening,
+  Rail,
+  Stage,
+} from './house.ts';
+export { handLineTravel, panHeight, travelRoom } from './arbor-travel.ts';
+export type { HeightSpan, ReachGeometry } from './reach.ts';
+export { deadBands, nextPlateHeight, reachWindow } from './reach.ts';
+export { spreaderCount, stackHeight } from './stack-height.ts';

@@ -1,0 +1,90 @@
+import type { Kilograms, KilogramsPerMetre, Metres, Newtons } from '#quantities';
+import { unreachable } from '#outcome';
+import type { PlateRun } from './brick.ts';
+import type { Known } from './known.ts';
+
+export const SUSPENSIONS = [
+  'singlePurchase',
+  'doublePurchase',
+  'motor',
+  'hemp',
+  'deadHung',
+] as const;
+
+/** How a batten is carried. Only the two purchases have an arbor and take bricks. */
+export type Suspension = (typeof SUSPENSIONS)[number];
+
+/** Where travel ends, and whether the end may carry a load that stands on it. */
+export type Stop = {
+  readonly height: Known<Metres>;
+  /** Rated standing load; not rated is a known zero, not said is unknown. */
+  readonly rated: Known<Newtons>;
+};
+
+export type Batten = {
+  /** Ends across the stage, positive to stage left of the centre line. */
+  readonly left: Known<Metres>;
+  readonly right: Known<Metres>;
+  /** With its fittings, trim chains and what always hangs on it. */
+  readonly mass: Known<Kilograms>;
+  readonly massPerLength: Known<KilogramsPerMetre>;
+  readonly fittingsPerLine: Known<Kilograms>;
+  readonly description?: string;
+};
+
+export type Arbor = {
+  /** Carriage with rods, collars and locking plate, no bricks. */
+  readonly carriageMass: Known<Kilograms>;
+  /** The bricks that balance the bare batten and stay, from the bottom up. */
+  readonly pipeWeight: readonly PlateRun[] | null;
+  readonly length: Known<Metres>;
+  readonly usableRod: Known<Metres>;
+  /** Height of the bottom of the pan when the batten is on its low stop. */
+  readonly panAtLow: Known<Metres>;
+  readonly panThickness: Known<Metres>;
+  /** Where the lines meet the arbor, above the bottom of the pan (double purchase: its block). */
+  readonly attachAbovePan: Known<Metres>;
+  readonly massLimit: Known<Kilograms>;
+  readonly topClearance: Known<Metres>;
+  readonly bottomClearance: Known<Metres>;
+};
+
+export type LineSet = {
+  readonly id: string;
+  readonly typeId: string;
+  readonly suspension: Suspension;
+  /** Upstage of the plaster line. */
+  readonly y: Known<Metres>;
+  /** Across the stage, one a lift line, in order from stage right. */
+  readonly lineXs: readonly Metres[] | null;
+  readonly lineMassPerLength: Known<KilogramsPerMetre>;
+  readonly lineLimit: Known<Newtons>;
+  /** Height of the lower end of the wire above the batten (trim chain). */
+  readonly wireEndAbove: Known<Metres>;
+  readonly batten: Batten;
+  readonly liveLimit: Known<Kilograms>;
+  readonly lowStop: Stop;
+  readonly highStop: Stop;
+  readonly workingHeight: Known<Metres>;
+  readonly arbor: Arbor | null;
+  /** Travel of the hand line per travel of the batten. */
+  readonly handLinePerBatten: Known<number>;
+  readonly railId: string | null;
+  readonly remark?: string;
+};
+
+/** Batten travel over arbor travel; null where there is no arbor to load. */
+export const purchaseOf = (suspension: Suspension): 1 | 2 | null => {
+  switch (suspension) {
+    case 'singlePurchase':
+      return 1;
+    case 'doublePurchase':
+      return 2;
+    case 'motor':
+    case 'hemp':
+    case 'deadHung':
+      return null;
+    default:
+      return unreachable(suspension);
+  }
+};

@@ -1,0 +1,14 @@
+export type {
+  GalleryState,
+  HouseState,
+  ItemPhase,
+  Knowledge,
+  PlateTag,
+  PullTest,
+  Restraint,
+  ServiceState,
+  SetState,
+  StackRun,
+} from './state.ts';
+export { ITEM_PHASES, KNOWLEDGE_BASES, PLATE_TAGS, RESTRAINT_KINDS, SERVICES } from './state.ts';
+export { isStale, unknownSetState } from './unknown.ts';

@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import type { Dimension } from './dimensions.ts';
+import { parseQuantity } from './parse-quantity.ts';
+
+const read = (dimension: Dimension, text: string, signed = false): number => {
+  const answer = parseQuantity(dimension, text, { signed });
+  if (!answer.ok) throw new Error(`${text} was refused: ${JSON.stringify(answer.error)}`);
+  return answer.value;
+};
+
+/** The right-hand sides are worked by hand from 1 in = 25.4 mm and 1 lb = 0.45359237 kg. */
+const READ: readonly (readonly [Dimension, string, number])[] = [
+  ['length', `24'-6 1/2"`, 7.4803],
+  ['length', `24' 6"`, 7.4676],
+  ['length', `24'6"`, 7.4676],
+  ['length', `24' - 6"`, 7.4676],
+  ['length', `24'-6-1/2"`, 7.4803],
+  ['length', '24ft 6in', 7.4676],
+  ['length', '24 FT. 6 IN.', 7.4676],
+  ['length', '24.5 ft', 7.4676],
+  ['length', '24′-6½″', 7.4803],
+  ['length', '24’–6 ½”', 7.4803],
+  ['length', '24\u00A0ft\u20096\u202Fin', 7.4676],
+  ['length', `0'-0 1/8"`, 0.003175],
+  ['length', '6 1/2 in', 0.1651],
+  ['length', '34 3/8"', 0.873125],
+  ['length', `34⅜''`, 0.873125],
+  ['length', '3⁄8 in', 0.009525],
+  ['length', '.5 in', 0.0127],
+  ['length', '7.48 m', 7.48],
+  ['length', '7,48 m', 7.48],
+  ['length', '0,475 m', 0.475],
+  ['length', '748 cm', 7.48],
+  ['length', '7480mm', 7.48],
+  ['length', '1 yd', 0.9144],
+  ['length', '0 ft', 0],
+  ['mass', '35 lb', 15.87573295],
+  ['mass', '35 LBS', 15.87573295],
+  ['mass', '12 lb 8 oz', 5.669904625],
+  ['mass', '12 1/2 lb', 5.669904625],
+  ['mass', '15.9 kg', 15.9],
+  ['mass', '1234,5 kg', 1234.5],
+  ['mass', '500 g', 0.5],
+  ['mass', '2 t', 2000],
+  ['force', '50 lbf', 222.411080763025],
+  ['force', '222 N', 222],
+  ['force', '1.2 kN', 1200],
+  ['force', '22.7 kgf', 222.610955],
+  ['force', '5 daN', 50],
+  ['massPerLength', '0.110 lb/ft', 0.163698033792651],
+  ['massPerLength', '11 lb/100 ft', 0.163698033792651],
+  ['massPerLength', '11 lb / 100ft', 0.163698033792651],
+  ['massPerLength', '4.05 kg/m', 4.05],
+  ['massPerLength', '475 g/m', 0.475],
+  ['massPerArea', '475 g/m2', 0.475],
+  ['massPerArea', '475 g/m²', 0.475],
+  ['massPerArea', '475 gsm', 0.475],
+  ['massPerArea', '0.475 kg/m²', 0.475],
+  ['massPerArea', '14 oz/yd2', 0.474680464648352],
+  ['massPerArea', '14 oz/yd²', 0.474680464648352],
+  ['massPerArea', '14 oz/yd^2', 0.474680464648352],
+  ['massPerArea', '14 oz/sq yd', 0.474680464648352],
+  ['massPerArea', '1.2 lb/ft2', 5.85891316365966],
+  ['massPerArea', '25 oz/lin yd @ 54 in', 0.565095791248038],
+  ['massPerArea', `25 oz/linear yd@4'-6"`, 0.565095791248038],
+  ['massPerArea', '300 g/lin m @ 150 cm', 0.2],
+  ['energy', '40 J', 40],
+  ['energy', '1.5 kJ', 1500],
+  ['energy', '10 ft·lbf', 13.558179483314],
+  ['energy', '10 ft-lbf', 13.558179483314],
+  ['duration', '6 s', 6],
+  ['duration', '1.5 min', 90],
+  ['duration', '2 h', 7200],
+  ['duration', '1 h 30 min 15 s', 5415],
+  ['speed', '1.5 m/s', 1.5],
+  ['speed', '3 ft/s', 0.9144],
+  ['speed', '10 mph', 4.4704],
+  ['speed', '36 km/h', 10],
+  ['pressure', '1 psi', 6894.757293168361],
+  ['pressure', '36 ksi', 248211262.554061],
+  ['pressure', '144 psf', 6894.757293168361],
+  ['pressure', '5 kPa', 5000],
+  ['pressure', '235 MPa', 235e6],
+  ['pressure', '235 N/mm²', 235e6],
+  ['forcePerLength', '525 lbf/ft', 7661.799042033342],
+  ['forcePerLength', '7.7 kN/m', 7700],
+  ['moment', '10 lbf·ft', 13.558179483314],
+  ['moment', '1.2 kN·m', 1200],
+  ['moment', '5 N m', 5],
+  ['area', '245 ft2', 22.7612448],
+  ['area', '20 m²', 20],
+  ['angle', '180 deg', Math.PI],
+  ['angle', '90°', Math.PI / 2],
+  ['ratio', '5 %', 0.05],
+  ['ratio', '50%', 0.5],
+  ['count', '12', 12],
+];
+
+describe('parseQuantity', () => {
+  it.each(READ)('%s: %s is %d', (dimension, text, si) => {
+    const value = read(dimension, text);
+    expect(Math.abs(value - si)).toBeLessThanOrEqual(1e-12 * Math.abs(si));
+    expect(read(dimension, `  ${text} `)).toBe(value);
+  });
+
+  it('takes a sign where it is asked to', () => {
+    expect(read('length', '-3 ft', true)).toBeCloseTo(-0.9144, 14);
+    expect(read('length', `−2'-6"`, true)).toBeCloseTo(-0.762, 14);
+    expect(read('length', '+3 ft', true)).toBeCloseTo(0.9144, 14);
+    expect(Object.is(read('length', '-0 ft', true), 0)).toBe(true);
+  });
+
+  it('takes the largest text and the largest value that are allowed', () => {
+    expect(read('length', `${'0'.repeat(57)}1 m`)).toBe(1);
+    expect(read('count', '1000000000000')).toBe(1e12);
+  });
+});

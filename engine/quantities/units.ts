@@ -1,0 +1,171 @@
+/** The units that a person may write, with the spellings taken for each. */
+import { FOOT, GRAVITY, INCH, OUNCE, POUND, POUND_FORCE, YARD } from './conversions.ts';
+import type { Dimension } from './dimensions.ts';
+
+export type Unit = {
+  /** As it is printed and named in messages. */
+  readonly label: string;
+  /** What one of it is in the base unit of its dimension. */
+  readonly si: number;
+  readonly spellings: readonly string[];
+  /** Customary and time words are read in any case; metric symbols are not: mPa is not MPa. */
+  readonly anyCase: boolean;
+};
+
+const inAnyCase = (label: string, si: number, ...also: readonly string[]): Unit => ({
+  label,
+  si,
+  spellings: [label, ...also],
+  anyCase: true,
+});
+
+const asWritten = (label: string, si: number, ...also: readonly string[]): Unit => ({
+  ...inAnyCase(label, si, ...also),
+  anyCase: false,
+});
+
+const DEGREE = Math.PI / 180;
+const KILOGRAM_FORCE = GRAVITY;
+const FOOT_POUND_SPELLINGS = ['lbf·ft', 'ft·lbf', 'ft-lbf', 'lbf-ft'] as const;
+
+const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
+  length: [
+    inAnyCase('ft', FOOT, "'", 'feet', 'foot'),
+    inAnyCase('in', INCH, '"', 'inch', 'inches'),
+    inAnyCase('yd', YARD, 'yard', 'yards', 'yds'),
+    asWritten('m', 1, 'metre', 'metres', 'meter', 'meters'),
+    asWritten('cm', 0.01),
+    asWritten('mm', 0.001),
+  ],
+  mass: [
+    inAnyCase('lb', POUND, 'lbs', 'pound', 'pounds'),
+    inAnyCase('oz', OUNCE, 'ounce', 'ounces'),
+    asWritten('kg', 1, 'Kg', 'KG', 'kgs'),
+    asWritten('g', 0.001),
+    asWritten('t', 1000, 'tonne', 'tonnes'),
+  ],
+  force: [
+    inAnyCase('lbf', POUND_FORCE),
+    inAnyCase('kip', 1000 * POUND_FORCE, 'kips'),
+    asWritten('N', 1),
+    asWritten('kN', 1000, 'KN'),
+    asWritten('daN', 10),
+    asWritten('kgf', KILOGRAM_FORCE),
+  ],
+  massPerLength: [
+    inAnyCase('lb/ft', POUND / FOOT),
+    inAnyCase('lb/100 ft', POUND / (100 * FOOT)),
+    inAnyCase('oz/ft', OUNCE / FOOT),
+    inAnyCase('oz/yd', OUNCE / YARD, 'oz/yard'),
+    asWritten('kg/m', 1),
+    asWritten('g/m', 0.001),
+    asWritten('kg/100 m', 0.01),
+  ],
+  massPerArea: [
+    inAnyCase('oz/yd²', OUNCE / YARD ** 2, 'oz/sq yd'),
+    inAnyCase('lb/ft²', POUND / FOOT ** 2, 'lb/sq ft'),
+    inAnyCase('oz/ft²', OUNCE / FOOT ** 2, 'oz/sq ft'),
+    asWritten('g/m²', 0.001, 'gsm'),
+    asWritten('kg/m²', 1),
+  ],
+  energy: [
+    inAnyCase('ft·lbf', FOOT * POUND_FORCE, ...FOOT_POUND_SPELLINGS),
+    asWritten('J', 1),
+    asWritten('kJ', 1000),
+  ],
+  duration: [
+    inAnyCase('s', 1, 'sec', 'second', 'seconds'),
+    inAnyCase('min', 60, 'minute', 'minutes'),
+    inAnyCase('h', 3600, 'hr', 'hour', 'hours'),
+  ],
+  speed: [
+    inAnyCase('ft/s', FOOT),
+    inAnyCase('ft/min', FOOT / 60),
+    inAnyCase('mph', (5280 * FOOT) / 3600),
+    asWritten('m/s', 1),
+    asWritten('m/min', 1 / 60),
+    asWritten('km/h', 1 / 3.6),
+  ],
+  pressure: [
+    inAnyCase('psf', POUND_FORCE / FOOT ** 2, 'lbf/ft²', 'lbf/sq ft'),
+    inAnyCase('psi', POUND_FORCE / INCH ** 2, 'lbf/in²', 'lbf/sq in'),
+    inAnyCase('ksi', (1000 * POUND_FORCE) / INCH ** 2),
+    asWritten('Pa', 1, 'N/m²'),
+    asWritten('kPa', 1e3, 'kN/m²'),
+    asWritten('MPa', 1e6, 'N/mm²'),
+    asWritten('GPa', 1e9),
+  ],
+  forcePerLength: [
+    inAnyCase('lbf/ft', POUND_FORCE / FOOT),
+    asWritten('N/m', 1),
+    asWritten('kN/m', 1000),
+  ],
+  moment: [
+    inAnyCase('lbf·ft', FOOT * POUND_FORCE, ...FOOT_POUND_SPELLINGS),
+    inAnyCase('lbf·in', INCH * POUND_FORCE, 'in·lbf'),
+    asWritten('N·m', 1),
+    asWritten('kN·m', 1000),
+  ],
+  area: [
+    inAnyCase('ft²', FOOT ** 2, 'sq ft'),
+    inAnyCase('in²', INCH ** 2, 'sq in'),
+    inAnyCase('yd²', YARD ** 2, 'sq yd'),
+    asWritten('m²', 1),
+    asWritten('cm²', 1e-4),
+    asWritten('mm²', 1e-6),
+  ],
+  angle: [inAnyCase('deg', DEGREE, '°', 'degree', 'degrees'), asWritten('rad', 1)],
+  ratio: [inAnyCase('%', 0.01, 'percent', 'per cent')],
+  count: [],
+};
+
+/** A weight of cloth off the bolt. It is a mass per area only once the width is known. */
+const RUNNING_UNITS: readonly Unit[] = [
+  inAnyCase('oz/lin yd', OUNCE / YARD, 'oz/linear yd', 'oz/running yd', 'oz/lin yard'),
+  asWritten('g/lin m', 0.001, 'g/linear m', 'g/running m'),
+];
+
+type SmallerUnit = { readonly label: string; readonly count: number };
+
+/** Units whose larger one may be followed by the smaller: 24 ft 6 in, 12 lb 8 oz, 1 h 30 min. */
+const NEXT_SMALLER: Readonly<Record<string, SmallerUnit>> = {
+  ft: { label: 'in', count: 12 },
+  lb: { label: 'oz', count: 16 },
+  h: { label: 'min', count: 60 },
+  min: { label: 's', count: 60 },
+};
+
+/** One spelling for a unit however it is spaced: a product dot is a space, a raised 2 is a 2. */
+const key = (spelling: string): string =>
+  spelling
+    .replace(/[·*]/g, ' ')
+    .replace(/²|\^2/g, '2')
+    .replace(/\s+/g, ' ')
+    .replace(/ ?\/ ?/g, '/')
+    .replace(/(\d) (?=[a-z])/gi, '$1')
+    .trim();
+
+const among = (units: readonly Unit[], written: string): Unit | undefined =>
+  units.find((unit) =>
+    unit.spellings.some((spelling) =>
+      unit.anyCase
+        ? key(spelling).toLowerCase() === key(written).toLowerCase()
+        : key(spelling) === key(written),
+    ),
+  );
+
+export const findUnit = (dimension: Dimension, written: string): Unit | undefined =>
+  among(UNITS[dimension], written);
+
+export const findRunningUnit = (written: string): Unit | undefined => among(RUNNING_UNITS, written);
+
+/** Which measure a unit belongs to, whatever was asked for. */
+export const dimensionOf = (written: string): Dimension | undefined =>
+  (Object.keys(UNITS) as Dimension[]).find((dimension) => findUnit(dimension, written));
+
+export const nextSmaller = (unit: Unit | undefined): SmallerUnit | undefined =>
+  unit && NEXT_SMALLER[unit.label];
+
+/** The units that are read for a dimension, as they are named in messages. */
+export const unitsOf = (dimension: Dimension): readonly string[] =>
+  UNITS[dimension].map((unit) => unit.label);

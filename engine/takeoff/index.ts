@@ -1,0 +1,14 @@
+export type { CarriedItem } from './carried-item.ts';
+export { carriedItem } from './carried-item.ts';
+export type { TakenMass, TakeoffLine } from './line.ts';
+export type { BattenLoad } from './loads-along-batten.ts';
+export { loadsAlongBatten } from './loads-along-batten.ts';
+export type { Amount } from './numbers-to-known.ts';
+export type { RefusalCode } from './refusal-codes.ts';
+export { TAKEOFF_REFUSALS } from './refusal-codes.ts';
+export type { ReleaseState } from './releases.ts';
+export { withReleases } from './releases.ts';
+export type { ItemTakeoff } from './take-off.ts';
+export { takeOff } from './take-off.ts';
+export type { TakeoffAnswer, TakeoffQuestion } from './take-off-numbers.ts';
+export { takeOffNumbers } from './take-off-numbers.ts';

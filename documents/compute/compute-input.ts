@@ -1,0 +1,124 @@
+/** Reads what a calculation is asked: form, bounds and sense, every fault at once. */
+import type { Refusal, Result } from '#outcome';
+import { fail, ok } from '#outcome';
+import { z } from 'zod';
+import { boundsInOrder, metresText } from '../bounds.ts';
+import type { Faults } from '../faults.ts';
+import { newFaults } from '../faults.ts';
+import { checkJsonValue } from '../json-value.ts';
+import { pathTo } from '../json.ts';
+import { refuseDuplicates } from '../references.ts';
+import type { JsonSchema } from '../shape/shape.ts';
+import type { ComputeInputs, ComputeName } from './inputs.ts';
+import { COMPUTE_NAMES } from './inputs.ts';
+import { refuseIssues } from './issues.ts';
+import * as sets from './set-schemas.ts';
+import { takeoff } from './takeoff-schema.ts';
+
+type Schemas = { readonly [N in ComputeName]: z.ZodType<ComputeInputs[N]> };
+
+const SCHEMAS: Schemas = {
+  balance: sets.balance,
+  bricks: sets.bricks,
+  takeoff,
+  pullTest: sets.pullTest,
+  mix: sets.mix,
+  reach: sets.reach,
+};
+
+type Travel = { readonly lowStop: number; readonly highStop: number };
+
+const checkStops = ({ lowStop, highStop }: Travel, path: string, faults: Faults): boolean => {
+  if (lowStop < highStop) return true;
+  faults.refuse('stopsReversed', pathTo(path, 'lowStop'), {
+    found: `${metresText(lowStop)}, with the high stop at ${metresText(highStop)}`,
+    accepted: 'a low stop below the high stop',
+  });
+  return false;
+};
+
+/** A millimetre: heights are often typed in feet and rounded when they become metres. */
+const ROUNDING = 1e-3;
+
+const checkHeight = (
+  height: number,
+  { lowStop, highStop }: Travel,
+  { path, faults }: { readonly path: string; readonly faults: Faults },
+): void => {
+  if (height >= lowStop - ROUNDING && height <= highStop + ROUNDING) return;
+  faults.refuse('outsideTravel', path, {
+    found: metresText(height),
+    accepted: `a batten height from ${metresText(lowStop)} to ${metresText(highStop)}`,
+  });
+};
+
+/** What the numbers of an input say of one another, asked where each is right by itself. */
+const CHECKS: { readonly [N in ComputeName]: (input: ComputeInputs[N], faults: Faults) => void } = {
+  balance: (input, faults) => {
+    if (!checkStops(input, '', faults)) return;
+    for (const [index, height] of input.heights.entries()) {
+      checkHeight(height, input, { path: pathTo('heights', index), faults });
+    }
+  },
+  bricks: ({ bricks }, faults) => refuseDuplicates(bricks, 'bricks', faults),
+  takeoff: (input, faults) => {
+    const { placement } = input;
+    if (placement && 'from' in placement) {
+      boundsInOrder(placement.from, placement.to, { path: 'placement', given: null, faults });
+    }
+    if (input.kind === 'units') checkUnitPlaces(input.units, faults);
+  },
+  pullTest: () => undefined,
+  mix: (input, faults) => {
+    refuseDuplicates(input.bricks, 'bricks', faults);
+    if (!checkStops(input.balance, 'balance', faults)) return;
+    if (input.from > input.to) {
+      boundsInOrder(input.from, input.to, { path: 'from', given: null, faults });
+    }
+    for (const end of ['from', 'to'] as const) {
+      checkHeight(input[end], input.balance, { path: end, faults });
+    }
+  },
+  reach: ({ lowStop, highStop, reachLow, reachHigh }, faults) => {
+    if (highStop !== undefined) checkStops({ lowStop, highStop }, '', faults);
+    if (reachLow < reachHigh) return;
+    faults.refuse('reachReversed', 'reachLow', {
+      found: `${metresText(reachLow)}, with reachHigh ${metresText(reachHigh)}`,
+      accepted: 'a lowest reach below the highest one',
+    });
+  },
+};
+
+type Units = readonly { readonly count: number; readonly xs?: readonly number[] }[];
+
+const checkUnitPlaces = (units: Units, faults: Faults): void => {
+  for (const [index, { count, xs }] of units.entries()) {
+    if (xs === undefined || xs.length === count) continue;
+    faults.refuse('placesMiscounted', pathTo(pathTo('units', index), 'xs'), {
+      found: `${xs.length} places for ${count} units`,
+      accepted: 'a place for each unit, or no places',
+    });
+  }
+};
+
+export type ComputeInput<N extends ComputeName> = {
+  /** JSON Schema 2020-12 of one input. */
+  readonly schema: JsonSchema;
+  readonly read: (value: unknown) => Result<ComputeInputs[N], readonly Refusal[]>;
+};
+
+/** The input of one calculation. Refusals carry `DOC` codes, every fault with its path. */
+export const computeInput = <N extends ComputeName>(name: N): ComputeInput<N> => ({
+  schema: { $id: `urn:counterpoise:compute:${name}:1`, ...z.toJSONSchema(SCHEMAS[name]) },
+  read: (value) => {
+    const faults = newFaults();
+    if (!checkJsonValue(value, faults)) return fail(faults.list());
+    const parsed = SCHEMAS[name].safeParse(value);
+    if (!parsed.success) refuseIssues(parsed.error.issues, value, faults);
+    else CHECKS[name](parsed.data, faults);
+    return parsed.success && faults.list().length === 0 ? ok(parsed.data) : fail(faults.list());
+  },
+});
+
+export const isComputeName = (name: string): name is ComputeName =>
+  COMPUTE_NAMES.some((known) => known === name);

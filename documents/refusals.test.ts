@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { ENVELOPE_PROVOCATIONS, TEXT_PROVOCATIONS } from './provocations/text-and-envelope.ts';
+import { HOUSE_PROVOCATIONS } from './provocations/house.ts';
+import { SHOW_PROVOCATIONS, STATE_PROVOCATIONS } from './provocations/show-and-state.ts';
+import type { Provocation } from './provocations/spoil.ts';
+import { STRUCTURE_PROVOCATIONS, VALUE_PROVOCATIONS } from './provocations/structure-and-values.ts';
+import { DOCUMENT_REFUSALS } from './refusal-codes.ts';
+
+const ALL = {
+  ...TEXT_PROVOCATIONS,
+  ...ENVELOPE_PROVOCATIONS,
+  ...STRUCTURE_PROVOCATIONS,
+  ...VALUE_PROVOCATIONS,
+  ...HOUSE_PROVOCATIONS,
+  ...SHOW_PROVOCATIONS,
+  ...STATE_PROVOCATIONS,
+};
+
+/** Freezes all of a value, so that a reader which changed its input would throw. */
+const frozen = (value: unknown): unknown => {
+  if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return value;
+  if (Object.isFrozen(value)) return value;
+  Object.freeze(value);
+  for (const inner of Object.values(value)) frozen(inner);
+  return value;
+};
+
+const refusalsOf = ({ read, input }: Provocation) => {
+  const answer = read(frozen(input));
+  return answer.ok ? [] : answer.error;
+};
+
+/** One slip in a document without its basis is a fault in every value below it. */
+const isEverywhere = (code: string, { title }: Provocation): boolean =>
+  code === 'DOC-060' && title.endsWith('without given');
+
+for (const [code, provocations] of Object.entries(ALL)) {
+  describe(`[${code}]`, () => {
+    it.each(provocations.map((one) => ({ ...one, name: one.title })))(
+      `[${code}] $name`,
+      (provocation) => {
+        const refusals = refusalsOf(provocation);
+        const there = refusals.find((one) => one.code === code && one.path === provocation.path);
+        expect(there, JSON.stringify(refusals.slice(0, 5))).toBeDefined();
+        for (const { found, accepted } of refusals) {
+          expect(found.trim()).not.toBe('');
+          expect(accepted.trim()).not.toBe('');
+        }
+        if (isEverywhere(code, provocation)) return;
+        expect(refusals.map((one) => one.code).sort()).toEqual([code, ...provocation.with].sort());
+      },
+    );
+  });
+}
+
+describe('the list of refusals', () => {
+  it('has each code once, in order', () => {
+    const codes = DOCUMENT_REFUSALS.map(({ code }) => code);
+    expect(codes).toEqual([...new Set(codes)].sort());
+    expect(codes.length).toBeGreaterThanOrEqual(45);
+  });
+
+  it('has three documents or more against each code', () => {
+    const few = DOCUMENT_REFUSALS.filter(({ code }) => (ALL[code]?.length ?? 0) < 3);
+    expect(few).toEqual([]);
+  });
+
+  it('knows every code of its own that is provoked', () => {
+    const known = new Set(DOCUMENT_REFUSALS.map(({ code }) => code));
+    const own = Object.keys(ALL).filter((code) => code.startsWith('DOC-'));
+    expect(own.filter((code) => !known.has(code))).toEqual([]);
+  });
+});

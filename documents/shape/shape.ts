@@ -1,0 +1,52 @@
+/**
+ * A shape reads one JSON value into what the engine takes, and publishes what it takes as JSON
+ * Schema. Reader and schema are written once, side by side, so that they cannot drift apart.
+ *
+ * A shape never throws and never stops: what it refuses goes to the faults of its place, and a
+ * stand-in takes the place of the value so that the rest is read too. A document with a fault is
+ * refused as a whole, so no stand-in ever leaves this room.
+ */
+import type { Provenance } from '#house';
+import type { Faults } from '../faults.ts';
+import { pathTo } from '../json.ts';
+
+export type JsonSchema = { readonly [key: string]: unknown };
+
+/** Where a value stands: its path, who stands behind the sourced values here, and the faults. */
+export type Place = {
+  readonly path: string;
+  readonly given: Provenance | null;
+  readonly faults: Faults;
+};
+
+export type Shape<T> = {
+  readonly schema: JsonSchema;
+  readonly standIn: T;
+  readonly read: (value: unknown, place: Place) => T;
+};
+
+export const inside = (place: Place, key: string | number): Place => ({
+  ...place,
+  path: pathTo(place.path, key),
+});
+
+/** The same document value, kept by the engine in another form. */
+export const mapped = <T, U>(shape: Shape<T>, into: (value: T) => U): Shape<U> => ({
+  schema: shape.schema,
+  standIn: into(shape.standIn),
+  read: (value, place) => into(shape.read(value, place)),
+});
+
+/** A shape with one more condition, which is asked only where the value itself was taken. */
+export const checked = <T>(
+  shape: Shape<T>,
+  check: (value: T, place: Place) => void,
+): Shape<T> => ({
+  ...shape,
+  read: (value, place) => {
+    const before = place.faults.list().length;
+    const read = shape.read(value, place);
+    if (place.faults.list().length === before) check(read, place);
+    return read;
+  },
+});

@@ -1,0 +1,165 @@
+/**
+ * What is still unknown, and what waits for it, in plain words. Nothing here is a fault: a house is
+ * learned by and by, and each line says what the next measurement is good for.
+ */
+import type { House, LineSet } from '#house';
+import { purchaseOf } from '#house';
+import type { Hang, Item, Show } from '#show';
+import { isObject, pathTo } from './json.ts';
+import * as words from './unknown-words.ts';
+
+export type Unknown = {
+  /** Like the path of a refusal, with ids where a list would have indexes: `lineSets.11.y`. */
+  readonly path: string;
+  /** What is unknown, and of what; with the reason, where the document gives one. */
+  readonly what: string;
+  /** What cannot be worked out, checked or drawn without it. */
+  readonly blocks: string;
+};
+
+export const unknownsOf = (house: House, show?: Show): readonly Unknown[] => [
+  ...among(house.stage, 'stage', words.STAGE, 'the stage'),
+  ...among(house.rules, 'rules', words.RULES, 'the house'),
+  ...house.brickKinds.flatMap((kind) =>
+    among(kind, pathTo('brickKinds', kind.id), words.BRICK, `brick ${kind.id} (${kind.name})`),
+  ),
+  ...(house.spreader ? among(house.spreader, 'spreader', words.SPREADER, 'spreader plates') : []),
+  ...house.galleries.flatMap((gallery) =>
+    among(gallery, pathTo('galleries', gallery.id), words.GALLERY, gallery.name),
+  ),
+  ...house.rails.flatMap((rail) => among(rail, pathTo('rails', rail.id), words.RAIL, rail.name)),
+  ...house.bays.flatMap((bay) =>
+    among(bay, pathTo('bays', bay.id), words.BAY, `head-block bay ${bay.id}`),
+  ),
+  ...house.equipment.flatMap((aid) =>
+    among(aid, pathTo('equipment', aid.id), words.EQUIPMENT, aid.name),
+  ),
+  ...unknownsOfSets(house.lineSets),
+  ...(show?.hangs ?? []).flatMap(unknownsOfHang),
+];
+
+/** Whether a value is plainly unknown; the engine keeps an unknown list as null. */
+const whyUnknown = (value: unknown): { readonly why: string } | undefined => {
+  if (value === null || value === undefined) return { why: '' };
+  if (!isObject(value) || value['known'] !== false) return undefined;
+  return { why: typeof value['why'] === 'string' ? `: ${value['why']}` : '' };
+};
+
+const at = (holder: unknown, keys: readonly string[]): unknown =>
+  keys.reduce<unknown>((value, key) => (isObject(value) ? value[key] : undefined), holder);
+
+const among = (
+  holder: object,
+  path: string,
+  fields: readonly words.FieldWords[],
+  owner: string,
+): readonly Unknown[] =>
+  fields.flatMap(({ keys, what, blocks }) => {
+    const unknown = whyUnknown(at(holder, keys));
+    if (!unknown) return [];
+    return [{ path: keys.reduce(pathTo, path), what: `${what} of ${owner}${unknown.why}`, blocks }];
+  });
+
+const matters = ({ only }: words.FieldWords, { suspension }: LineSet): boolean => {
+  if (only === 'purchase') return purchaseOf(suspension) !== null;
+  return only === undefined || suspension !== 'deadHung';
+};
+
+/** One line for each field and set type, since what is unknown of a type is unknown of all its sets. */
+const unknownsOfSets = (sets: readonly LineSet[]): readonly Unknown[] => {
+  const types = [...new Set(sets.map(({ typeId }) => typeId))];
+  return types.flatMap((typeId) => {
+    const ofType = sets.filter((set) => set.typeId === typeId);
+    return words.LINE_SET.flatMap((field) => {
+      const missing = ofType.filter(
+        (set) => matters(field, set) && whyUnknown(at(set, field.keys)),
+      );
+      return missing.length === 0 ? [] : [unknownOfSets(field, missing, ofType.length)];
+    });
+  });
+};
+
+const unknownOfSets = (
+  { keys, documentKeys, what, blocks }: words.FieldWords,
+  missing: readonly LineSet[],
+  ofType: number,
+): Unknown => {
+  const [first] = missing as readonly [LineSet];
+  const isWholeType = missing.length === ofType && ofType > 1 && keys[0] !== 'y';
+  const holder = isWholeType ? pathTo('setTypes', first.typeId) : pathTo('lineSets', first.id);
+  const sets = missing.map(({ id }) => id).join(', ');
+  const why = whyUnknown(at(first, keys))?.why ?? '';
+  return {
+    path: (documentKeys ?? keys).reduce(pathTo, holder),
+    what: `${what} of line set${missing.length > 1 ? 's' : ''} ${sets}${why}`,
+    blocks,
+  };
+};
+
+const unknownsOfHang = (hang: Hang): readonly Unknown[] => {
+  const path = pathTo('hangs', hang.set);
+  const owner = `${hang.name} (line set ${hang.set})`;
+  return [
+    ...among(hang, path, words.HANG, owner),
+    ...hang.trims.flatMap((trim) =>
+      among(trim, pathTo(pathTo(path, 'trims'), trim.name), words.TRIM, `${trim.name} of ${owner}`),
+    ),
+    ...(hang.deadHungAt && !hang.deadHungAt.known
+      ? among(hang, path, words.DEAD_HUNG, owner)
+      : []),
+    ...hang.items.flatMap((item) => unknownsOfItem(item, hang, path)),
+  ];
+};
+
+const unknownsOfItem = (item: Item, hang: Hang, path: string): readonly Unknown[] => {
+  const here = pathTo(pathTo(path, 'items'), item.id);
+  const owner = `${item.name} (line set ${hang.set})`;
+  const isLoom = item.takeoff.by === 'loom';
+  return [
+    ...(isLoom ? [] : among(item, here, words.ITEM, owner)),
+    ...(isLoom || hasPlaces(item) ? [] : among(item, here, words.PLACEMENT, owner)),
+    ...(item.kind === 'tipping' && !hasOwnCentre(item)
+      ? among(item, here, words.CENTRE, owner)
+      : []),
+    ...unknownsInside(item.takeoff, pathTo(here, 'takeoff'), { owner, item }),
+    ...item.releases.flatMap((release, index) =>
+      among(release, pathTo(pathTo(here, 'releases'), index), words.RELEASE, owner),
+    ),
+  ];
+};
+
+/** Units that stand in a row say themselves where they are. */
+const hasPlaces = ({ takeoff }: Item): boolean =>
+  takeoff.by === 'units' && takeoff.units.every(({ xs }) => xs !== null);
+
+/** Built scenery gets its centre from its parts. */
+const hasOwnCentre = (item: Item): boolean => item.takeoff.by === 'frame';
+
+type Inside = { readonly owner: string; readonly item: Item };
+
+/** Every unknown in a take-off, whatever its kind; an absent choice such as no hem is none. */
+const unknownsInside = (value: unknown, path: string, inside: Inside): readonly Unknown[] => {
+  if (Array.isArray(value)) {
+    return value.flatMap((entry, index) => unknownsInside(entry, pathTo(path, index), inside));
+  }
+  if (!isObject(value) || value['known'] === true) return [];
+  const unknown = value['known'] === false ? whyUnknown(value) : undefined;
+  if (!unknown) {
+    return Object.entries(value).flatMap(([key, entry]) =>
+      unknownsInside(entry, pathTo(path, key), inside),
+    );
+  }
+  const field = path.split('.').at(-1) ?? '';
+  if (field === 'z' && inside.item.kind !== 'tipping') return [];
+  if (field === 'fixedAt' && inside.item.kind === 'deckLoom') return [];
+  return [
+    {
+      path,
+      what: `${words.takeoffWords(field)} of ${inside.owner}${unknown.why}`,
+      blocks:
+        field === 'z'
+          ? 'the centre of gravity worked out from the parts'
+          : 'the mass of the item, and so the balance and the bricks of its set',
+    },
+  ];
+};

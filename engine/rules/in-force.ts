@@ -1,0 +1,99 @@
+/** The rules that `judge` applies, in the order in which their findings come. */
+import { arborNearLimit } from './arbor/arbor-near-limit.ts';
+import { arborOverLimit } from './arbor/arbor-over-limit.ts';
+import { betterMix } from './balance/better-mix.ts';
+import { hiddenByFriction } from './balance/hidden-by-friction.ts';
+import { noMixWithinLock } from './balance/no-mix-within-lock.ts';
+import { pastLockAfterRelease } from './balance/past-lock-after-release.ts';
+import { pastLockAtTrim } from './balance/past-lock-at-trim.ts';
+import { pastLockAtWorst } from './balance/past-lock-at-worst.ts';
+import { pastLockBelowLiftOff } from './balance/past-lock-below-lift-off.ts';
+import { pastLockElsewhere } from './balance/past-lock-elsewhere.ts';
+import { pullTestDiffers } from './balance/pull-test-differs.ts';
+import { runsAway } from './balance/runs-away.ts';
+import { singlePurchaseCount } from './balance/single-purchase-count.ts';
+import { lookAlike } from './bricks/look-alike.ts';
+import { moreThanOwned } from './bricks/more-than-owned.ts';
+import { unweighedKind } from './bricks/unweighed-kind.ts';
+import { carriesPerson } from './hang/carries-person.ts';
+import { coupledAlone } from './hang/coupled-alone.ts';
+import { heldBySteel } from './hang/held-by-steel.ts';
+import { loomOnDeck } from './hang/loom-on-deck.ts';
+import { loomTooShort } from './hang/loom-too-short.ts';
+import { takesNoBricks } from './hang/takes-no-bricks.ts';
+import { equalShareTooMuch } from './load/equal-share.ts';
+import { nearLiveLimit } from './load/near-live-limit.ts';
+import { overLiveLimit } from './load/over-live-limit.ts';
+import { stopRating } from './load/stop-rating.ts';
+import { houseOutsideBand, itemOutsideBand } from './plausible/outside-band.ts';
+import {
+  poundForKilogram,
+  pulledInPounds,
+  releaseInPounds,
+} from './plausible/pound-for-kilogram.ts';
+import { lockedOut } from './record/locked-out.ts';
+import { pastWhatHolds } from './record/past-what-holds.ts';
+import { recordStale } from './record/record-stale.ts';
+import { stackDiffers } from './record/stack-differs.ts';
+import { noRecord, stateUnknown } from './record/state-unknown.ts';
+import type { HouseRule, SetRule } from './rule.ts';
+import { outOfReach } from './stack/out-of-reach.ts';
+import { spreadersNotListed } from './stack/spreaders-not-listed.ts';
+import { stackNearRod } from './stack/stack-near-rod.ts';
+import { stackOverRod } from './stack/stack-over-rod.ts';
+import { roomAboveArbor } from './travel/room-above.ts';
+import { roomBelowArbor } from './travel/room-below.ts';
+import { stopOrder } from './travel/stop-order.ts';
+import { trimOutsideTravel } from './travel/trim-outside-travel.ts';
+
+export const HOUSE_RULES: readonly HouseRule[] = [
+  noRecord,
+  moreThanOwned,
+  lookAlike,
+  unweighedKind,
+  houseOutsideBand,
+  poundForKilogram,
+];
+
+/** What ends everything comes first, then what is on the set now, then the plan. */
+export const SET_RULES: readonly SetRule[] = [
+  carriesPerson,
+  lockedOut,
+  pastWhatHolds,
+  stackDiffers,
+  recordStale,
+  stateUnknown,
+  takesNoBricks,
+  heldBySteel,
+  coupledAlone,
+  roomAboveArbor,
+  roomBelowArbor,
+  stopOrder,
+  trimOutsideTravel,
+  stackOverRod,
+  stackNearRod,
+  outOfReach,
+  spreadersNotListed,
+  arborOverLimit,
+  arborNearLimit,
+  overLiveLimit,
+  nearLiveLimit,
+  equalShareTooMuch,
+  stopRating,
+  pastLockAtTrim,
+  pastLockElsewhere,
+  pastLockBelowLiftOff,
+  pastLockAtWorst,
+  pastLockAfterRelease,
+  noMixWithinLock,
+  betterMix,
+  runsAway,
+  hiddenByFriction,
+  singlePurchaseCount,
+  pullTestDiffers,
+  loomTooShort,
+  loomOnDeck,
+  itemOutsideBand,
+  releaseInPounds,
+  pulledInPounds,
+];

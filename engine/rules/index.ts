@@ -1,0 +1,4 @@
+export { RULES, type RuleCode, ruleOf } from './declared.ts';
+export { judge } from './judge.ts';
+export { momentMs } from './record/moment.ts';
+export type { RuleDeclaration } from './rule.ts';

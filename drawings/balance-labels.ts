@@ -1,0 +1,305 @@
+/** Words on the curve, each where it covers neither the curve nor other words. */
+import type { Jump } from '#balance';
+import type { House } from '#house';
+import { unreachable } from '#outcome';
+import type { BalanceFrame } from './balance-frame.ts';
+import { curvePoint } from './balance-line.ts';
+import type { OpenRegion } from './balance-regions.ts';
+import type { BalanceSubject, Stretch } from './balance-subject.ts';
+import type { Box } from './boxes.ts';
+import { boxesAlong, freeBox, isFree } from './boxes.ts';
+import { glyphAt } from './glyphs.ts';
+import { heightWords, imbalanceWords, loadWords, roughHeightWords } from './printed.ts';
+import type { Point, Shape } from './shape.ts';
+import { circle, group, line, rect } from './shape.ts';
+import type { TextBlock } from './text-block.ts';
+import { LEADING, textBlock } from './text-block.ts';
+import { heavySide, tradeWord } from './trade-words.ts';
+
+/** Labels as they are placed, one after the other, each keeping clear of those before. */
+export type Placed = { readonly shapes: readonly Shape[]; readonly taken: readonly Box[] };
+
+export const CLEARANCE = 4;
+
+/** What no word may lie on: the curve, its jumps and its marks. */
+export const curveBoxes = (
+  frame: BalanceFrame,
+  { stretches, curve }: BalanceSubject,
+): readonly Box[] => [
+  ...stretches.flatMap(({ fromM, toM, from, to }) =>
+    boxesAlong(
+      curvePoint(frame, from.valueN, fromM),
+      curvePoint(frame, to.valueN, toM),
+      CLEARANCE,
+    ),
+  ),
+  ...curve.jumps.flatMap(({ height, below, above }) =>
+    boxesAlong(curvePoint(frame, below, height), curvePoint(frame, above, height), CLEARANCE),
+  ),
+];
+
+/** Places round a point or a span, the nearest first. */
+export const placesRound = (
+  { left, right, y }: { readonly left: number; readonly right: number; readonly y: number },
+  { width, height }: { readonly width: number; readonly height: number },
+  field: Box,
+): readonly Box[] => {
+  const gap = 8;
+  const middle = (left + right - width) / 2;
+  const xs = [
+    field.x + gap / 2,
+    middle,
+    left - width - gap,
+    right + gap,
+    field.x + field.width - width - gap / 2,
+  ];
+  const ys = [0, 1, 2, 3].flatMap((step) => [
+    y - (gap + height) - (step * height) / 2,
+    y + gap + (step * height) / 2,
+  ]);
+  return [
+    ...ys.flatMap((top) => xs.map((x) => ({ x, y: top, width, height }))),
+    { x: left - width - gap, y: y - height / 2, width, height },
+    { x: right + gap, y: y - height / 2, width, height },
+  ];
+};
+
+const placed = (before: Placed, box: Box, shapes: readonly Shape[]): Placed => ({
+  shapes: [...before.shapes, ...shapes],
+  taken: [...before.taken, box],
+});
+
+/** What arrives or leaves at a jump, by the kinds of the pieces that meet the deck there. */
+const whyOf = ({ items, height }: Jump, { set }: BalanceSubject, house: House): string => {
+  const deck = tradeWord(house, 'deck');
+  const kinds = items.flatMap((index) => {
+    const item = set.items[index];
+    if (item === undefined) return [];
+    switch (item.kind) {
+      case 'cloth':
+        return [`hem meets or leaves the ${deck}`];
+      case 'tipping':
+        return height < item.pick + item.drop / 2
+          ? ['picks come slack']
+          : [`foot meets or leaves the ${deck}`];
+      case 'standing':
+        return [`stands on or leaves the ${deck}`];
+      case 'clear':
+        return [`meets or leaves the ${deck}`];
+      case 'loom':
+      case 'deckLoom':
+        return ['cable comes to its end'];
+      default:
+        return unreachable(item);
+    }
+  });
+  return [...new Set(kinds)].join('; ');
+};
+
+export const jumpLabel = (
+  before: Placed,
+  jump: Jump,
+  { frame, subject, house }: { frame: BalanceFrame; subject: BalanceSubject; house: House },
+): Placed => {
+  const { height, below, above } = jump;
+  const block = textBlock(
+    [
+      { text: `${loadWords(house, above - below)} within an inch`, strong: true },
+      { text: whyOf(jump, subject, house) },
+    ],
+    frame.letter,
+  );
+  const [one, other] = [frame.xOf(below), frame.xOf(above)];
+  const span = { left: Math.min(one, other), right: Math.max(one, other), y: frame.yOf(height) };
+  const box = freeBox(placesRound(span, block, frame.field), before.taken, frame.field);
+  return box === undefined ? before : placed(before, box, block.at(box));
+};
+
+const spanWords = (region: OpenRegion, frame: BalanceFrame, house: House): string => {
+  const { fromM, toM, crossesAt } = region;
+  const low = crossesAt.includes(fromM)
+    ? `about ${roughHeightWords(house, fromM, 'down')}`
+    : heightWords(house, fromM);
+  const high = crossesAt.includes(toM)
+    ? `about ${roughHeightWords(house, toM, 'up')}`
+    : heightWords(house, toM);
+  const isFromLow = fromM <= frame.lowM;
+  const isToHigh = toM >= frame.highM;
+  if (isFromLow && isToHigh) return 'over the whole travel';
+  if (isFromLow) return `below ${high}`;
+  return isToHigh ? `above ${low}` : `${low} to ${high}`;
+};
+
+const sizeWords = ({ mostN, leastN, crossesAt }: OpenRegion, house: House): string => {
+  const [most, least] = [loadWords(house, mostN), loadWords(house, leastN)];
+  if (crossesAt.length > 0) return `up to ${most}`;
+  return most === least ? most : `${most.replace(/[^\d.]+$/, '')} to ${least}`;
+};
+
+const regionLines = (
+  region: OpenRegion,
+  { frame, subject, house }: { frame: BalanceFrame; subject: BalanceSubject; house: House },
+): readonly { readonly text: string }[] => {
+  const bricks = tradeWord(house, 'bricks');
+  const load =
+    subject.load === 'show' ? `all ${bricks} on,` : `${tradeWord(house, 'pipeWeight')} only,`;
+  return [
+    { text: load },
+    { text: `${spanWords(region, frame, house)}:` },
+    { text: sizeWords(region, house) },
+    { text: heavySide(house, region.side) },
+  ];
+};
+
+const centreOf = (frame: BalanceFrame, region: OpenRegion, limitN: number): Point => {
+  const { side, mostN, fromM, toM } = region;
+  return curvePoint(frame, (side * (mostN + limitN)) / 2, (fromM + toM) / 2);
+};
+
+/** A leader from the box to what it speaks of, where the box could not lie on it. */
+const leaderTo = (box: Box, { x, y }: Point): readonly Shape[] => {
+  const isInside =
+    x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
+  if (isInside) return [];
+  const startX = Math.min(Math.max(x, box.x), box.x + box.width);
+  const startY = Math.min(Math.max(y, box.y), box.y + box.height);
+  return [line(startX, startY, x, y, { stroke: 'red', weight: 'thin' })];
+};
+
+/** "Not held" in its box: wedge, words, and how much at most and at least. */
+export const regionLabel = (
+  before: Placed,
+  region: OpenRegion,
+  context: { frame: BalanceFrame; subject: BalanceSubject; house: House; limitN: number },
+): Placed => {
+  const { frame, limitN } = context;
+  const { letter, field } = frame;
+  const pad = letter * 0.5;
+  const body = textBlock(regionLines(region, context), letter, { backed: false });
+  const head = textBlock([{ text: 'Not held', strong: true }], letter, {
+    pen: 'red',
+    backed: false,
+  });
+  const wedge = letter * 1.1;
+  const width = Math.max(body.width, head.width + wedge + pad) + 2 * pad;
+  const size = { width, height: body.height + letter * LEADING + 2 * pad };
+  const centre = centreOf(frame, region, limitN);
+  const middle = { x: centre.x - width / 2, y: centre.y - size.height / 2, ...size };
+  const beside = placesRound({ left: centre.x, right: centre.x, y: centre.y }, size, field);
+  const lower = placesRound({ left: centre.x, right: centre.x, y: centre.y + size.height }, size, field);
+  const box = freeBox([middle, ...beside, ...lower], before.taken, field) ?? middle;
+  return placed(before, box, [
+    ...leaderTo(box, centre),
+    group(
+      [
+        rect(box.x, box.y, width, size.height, { stroke: 'red', weight: 'thick', fill: 'paper' }),
+        glyphAt('danger', box.x + pad, box.y + pad, wedge),
+        ...head.at({ x: box.x + pad + wedge + pad / 2, y: box.y + pad }),
+        ...body.at({ x: box.x + pad, y: box.y + pad + letter * LEADING }),
+      ],
+      { part: 'not held label' },
+    ),
+  ]);
+};
+
+const ROOT_RADIUS = 3;
+
+/** Where the figures come to nothing, and whether the set comes back there or runs. */
+export const rootLabel = (
+  before: Placed,
+  root: { readonly height: number; readonly settles: boolean },
+  { frame, house }: { frame: BalanceFrame; house: House },
+): Placed => {
+  const { x, y } = curvePoint(frame, 0, root.height);
+  const dot = circle(x, y, ROOT_RADIUS, { fill: 'solid' });
+  const block: TextBlock = textBlock(
+    [
+      { text: `zero near ${roughHeightWords(house, root.height)}` },
+      { text: root.settles ? 'and settles' : 'and runs' },
+    ],
+    frame.letter,
+    { pen: 'ink2' },
+  );
+  const { width, height } = block;
+  const near = [-1, 1].flatMap((side) =>
+    [0, -1, 1].map((step) => ({
+      x: side < 0 ? x + frame.letter : x - frame.letter - width,
+      y: y - height / 2 + (step * height) / 2,
+      width,
+      height,
+    })),
+  );
+  const box = near.find((each) => isFree(each, before.taken, frame.field));
+  return box === undefined
+    ? { ...before, shapes: [...before.shapes, dot] }
+    : placed(before, box, [dot, ...block.at(box)]);
+};
+
+/** Where a piece lies on the deck with its picks taut, deck and batten share it as they like. */
+export const contactLabel = (
+  before: Placed,
+  { fromM, toM, from, to }: Stretch,
+  { frame, house }: { frame: BalanceFrame; house: House },
+): Placed => {
+  const rise = frame.yOf(fromM) - frame.yOf(toM);
+  if (from.highN <= from.lowN || rise < frame.letter) return before;
+  const block = textBlock(
+    [
+      { text: `rests on the ${tradeWord(house, 'deck')}:` },
+      { text: 'anything between the lines' },
+    ],
+    frame.letter,
+    { pen: 'ink2' },
+  );
+  const middleN = (from.lowN + from.highN + to.lowN + to.highN) / 4;
+  const { x, y } = curvePoint(frame, middleN, (fromM + toM) / 2);
+  const inside = { x: x - block.width / 2, y: y - block.height / 2, ...sizeOf(block) };
+  const beside = placesRound({ left: x, right: x, y: y + rise / 2 }, block, frame.field);
+  const box = freeBox([inside, ...beside], before.taken, frame.field);
+  return box === undefined ? before : placed(before, box, block.at(box));
+};
+
+const sizeOf = ({ width, height }: TextBlock) => ({ width, height });
+
+/** Where the set was last recorded, in blue pencil. Never on paper. */
+export const nowLabel = (
+  before: Placed,
+  now: { readonly heightM: number; readonly lowN: number; readonly highN: number },
+  { frame, house }: { frame: BalanceFrame; house: House },
+): Placed => {
+  const { heightM, lowN, highN } = now;
+  const [one, other] = [curvePoint(frame, lowN, heightM), curvePoint(frame, highN, heightM)];
+  const words =
+    lowN === highN
+      ? [`Now ${imbalanceWords(house, lowN)}`]
+      : [`Now ${imbalanceWords(house, lowN)}`, `to ${imbalanceWords(house, highN)}`];
+  const block = textBlock(
+    [...words, `at ${heightWords(house, heightM)}`].map((text) => ({ text, strong: true })),
+    frame.letter,
+    { pen: 'blue' },
+  );
+  const [left, right] = [Math.min(one.x, other.x), Math.max(one.x, other.x)];
+  const box = freeBox(
+    placesRound({ left: left - 20, right: right + 20, y: one.y }, block, frame.field),
+    before.taken,
+    frame.field,
+  );
+  if (box === undefined) return before;
+  const isLeft = box.x + box.width / 2 < left;
+  const startX = isLeft ? Math.min(box.x + box.width, left - 30) : Math.max(box.x, right + 30);
+  const tip = isLeft ? left : right;
+  const back = isLeft ? -7 : 7;
+  const pencil = { stroke: 'blue', weight: 'pencil' } as const;
+  return placed(before, box, [
+    group(
+      [
+        line(startX, one.y, tip, one.y, pencil),
+        line(tip, one.y, tip + back, one.y - 4, pencil),
+        line(tip, one.y, tip + back, one.y + 4, pencil),
+        line(left, one.y, right, one.y, pencil),
+        ...block.at(box),
+      ],
+      { part: 'now' },
+    ),
+  ]);
+};

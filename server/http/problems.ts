@@ -1,0 +1,14 @@
+import type { FastifyReply } from 'fastify';
+import type { Refusal } from '#outcome';
+
+/** A refused request in the form of RFC 9457 (problem details), with the faults found. */
+export const problem = (
+  reply: FastifyReply,
+  status: number,
+  title: string,
+  more: { readonly detail?: string; readonly refusals?: readonly Refusal[]; current?: unknown } = {},
+): FastifyReply =>
+  reply
+    .code(status)
+    .type('application/problem+json')
+    .send({ type: 'about:blank', title, status, ...more });

@@ -1,17 +1,17 @@
 import { type Newtons, newtons } from '#quantities';
 import type { BalanceSet } from './balance-set.ts';
+import { type MixResult, mixForSet } from './bricks/mix-for-set.ts';
+import type { BrickStock, SpreaderPlates } from './bricks/problem.ts';
 import { loomTooShort } from './carried-mass.ts';
 import { balanceCurve, type Equilibrium, extremesOf, slopeAt } from './curve.ts';
 import {
   contactInterval,
+  type ImbalanceParts,
   imbalanceAt,
   imbalanceBelow,
-  type ImbalanceParts,
   imbalanceParts,
   imbalanceUncertainty,
 } from './imbalance.ts';
-import { type MixResult, mixForSet } from './bricks/mix-for-set.ts';
-import type { BrickStock, SpreaderPlates } from './bricks/problem.ts';
 import { correctedMass, handLinePulls, pullTest } from './pulls.ts';
 
 /** Everything that `compute balance` says of one set. N at the batten, positive batten heavy. */

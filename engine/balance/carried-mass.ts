@@ -17,7 +17,8 @@ const exactly = (massKg: number): CarriedMass => ({ massKg, lowKg: massKg, highK
 
 /**
  * Heights closer than this are one height. A trim typed in feet and a contact height added up
- * from two lengths differ by rounding in the last binary place; nobody sets a batten to a micrometre.
+ * from two lengths differ by rounding in the last binary place; nobody sets a batten to a
+ * micrometre.
  */
 export const SAME_HEIGHT_M = 1e-6;
 
@@ -51,14 +52,18 @@ export const contactHeight = (item: BalanceItem): number | null => {
  *     cloth     m · clamp((h − s) / D, 0, 1)  +  hem · [h ≥ s + D]
  *     tipping   0 below s (picks slack);  c · m while it tilts;  m from s + D up
  *     standing  0 below s + D;  m from there up
- *     loom      w · (h − y) with y = (z_c + h − Λ) / 2;  w · h while the loop lies on the deck
+ *     loom      w · (h − y) with y = (z_c + h − Λ) / 2;  w · h while the loop lies on the deck;
+ *               0 where it hangs from its fixed end alone, w · Λ where it is taut below the batten
  *     deckLoom  w · min(h, Λ)
  *
  * Source  statics of each piece, the-job.md C16 to C21; a tilting piece carries c · m at its head
  *         at every angle, by moments about its foot (both arms shorten alike)
- * Holds   all lengths and masses >= 0, 0 <= c <= 1, h >= 0
- * Omits   friction of a foot on the deck and stiffness of cloth and cable
- * Check   VAL-BAL-02 to VAL-BAL-06
+ * Holds   all lengths and masses >= 0, D > 0 of a cloth or a tilting piece, 0 <= c <= 1, h >= 0
+ * Omits   friction of a foot on the deck and stiffness of cloth and cable, which spread a change
+ *         over some height either way; a centre that lies off the line from foot to picks, which
+ *         makes the load vary with the angle either way; a gap across between the ends of a loom,
+ *         under a thousandth of its mass, which the higher end carries more (VAL-BAL-07)
+ * Check   VAL-BAL-03 to VAL-BAL-08
  */
 export const carriedMass = (item: BalanceItem, battenM: number): CarriedMass => {
   const contactM = contactHeight(item);
@@ -89,13 +94,12 @@ const clearMass = (
   if (isSameHeight(battenM, contactM)) return { massKg: item.mass, lowKg: 0, highKg: item.mass };
   if (battenM > contactM) return exactly(item.mass);
   // Picks slack: the whole piece lies on the deck.
-  if (battenM < (item.pick ?? 0)) return exactly(0);
+  if (battenM < (item.pick ?? 0) - SAME_HEIGHT_M) return exactly(0);
   return { massKg: 0, lowKg: 0, highKg: item.mass };
 };
 
 const clothMass = (item: BalanceItem & { kind: 'cloth' }, battenM: number): CarriedMass => {
-  const share = item.drop === 0 ? 1 : clampShare((battenM - item.tie) / item.drop);
-  const clothKg = item.mass * (battenM < item.tie ? 0 : share);
+  const clothKg = item.mass * clampShare((battenM - item.tie) / item.drop);
   const contactM = item.tie + item.drop;
   const massKg = clothKg + item.hem;
   if (isSameHeight(battenM, contactM)) return { massKg, lowKg: clothKg, highKg: massKg };
@@ -127,7 +131,9 @@ export const loopLowPoint = (
 
 const loomMass = (item: BalanceItem & { kind: 'loom' }, battenM: number): number => {
   const lowPointM = Math.min(loopLowPoint(item, battenM), battenM, item.fixedAt);
-  return item.massPerLength * (lowPointM >= 0 ? battenM - lowPointM : Math.max(battenM, 0));
+  const hangingM = lowPointM >= 0 ? battenM - lowPointM : Math.max(battenM, 0);
+  // A batten higher than the loom is long has torn it off; it never weighs more than all of it.
+  return item.massPerLength * Math.min(hangingM, item.length);
 };
 
 /** Whether a loom is too short to reach from its fixed point to the batten at a height. */

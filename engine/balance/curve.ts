@@ -1,12 +1,8 @@
-import { type Metres, metres, type Newtons, newtons } from '#quantities';
+import { assert } from '#outcome';
+import { type Metres, metres, type Newtons } from '#quantities';
 import type { BalanceSet } from './balance-set.ts';
 import { breakHeights, carriedMass, isSameHeight, SAME_HEIGHT_M } from './carried-mass.ts';
-import {
-  contactInterval,
-  imbalanceAt,
-  imbalanceBelow,
-  imbalanceUncertainty,
-} from './imbalance.ts';
+import { contactInterval, imbalanceAt, imbalanceBelow, imbalanceUncertainty } from './imbalance.ts';
 
 /**
  * One height of the curve. Between two nodes U is a straight line from the lower node's `above`
@@ -18,9 +14,14 @@ export type CurveNode = {
   readonly above: Newtons;
   /** What the system may choose between at the height itself, where a piece shares its load. */
   readonly contact: { readonly low: Newtons; readonly high: Newtons };
+  /** On the side above, where more hangs: just below a jump it is never more than this. */
   readonly uncertainty: Newtons;
 };
 
+/**
+ * A height at which U is zero or jumps through it. A stretch along which U is zero throughout
+ * settles nowhere and is none.
+ */
 export type Equilibrium = {
   readonly height: Metres;
   /** True where the set comes back when it is moved: dU/dh > 0. */
@@ -45,7 +46,8 @@ export type BalanceCurve = {
  * The imbalance over a stretch of the travel as straight pieces between exact break heights.
  *
  * Source  every carried mass of `carried-mass.ts` is piecewise linear in h, and so is U
- * Check   between any two nodes imbalanceAt lies on the straight line (curve.laws.test.ts)
+ * Check   between any two nodes imbalanceAt lies on the straight line (curve.laws.test.ts);
+ *         VAL-BAL-14 for the equilibria, VAL-BAL-16 for the extremes
  */
 export const balanceCurve = (
   set: BalanceSet,
@@ -62,11 +64,11 @@ const curveHeights = (set: BalanceSet, from: number, to: number): readonly numbe
     .flatMap(breakHeights)
     .filter((heightM) => heightM > from + SAME_HEIGHT_M && heightM < to - SAME_HEIGHT_M)
     .toSorted((one, other) => one - other);
-  const ends = isSameHeight(from, to) ? [from] : [from, to];
-  const heights = [ends[0] ?? from, ...inside, ...ends.slice(1)];
-  return heights.filter(
-    (heightM, index) => index === 0 || !isSameHeight(heightM, heights[index - 1] ?? heightM - 1),
-  );
+  const apart: number[] = [from];
+  for (const heightM of inside) {
+    if (!isSameHeight(heightM, apart.at(-1) ?? from)) apart.push(heightM);
+  }
+  return isSameHeight(from, to) ? apart : [...apart, to];
 };
 
 const nodeAt = (set: BalanceSet, heightM: number): CurveNode => ({
@@ -85,8 +87,8 @@ const jumpsOf = (set: BalanceSet, nodes: readonly CurveNode[]): readonly Jump[] 
       below,
       above,
       items: set.items.flatMap((item, index) => {
-        const { lowKg, highKg } = carriedMass(item, height);
-        return lowKg === highKg ? [] : [index];
+        const { massKg, lowKg } = carriedMass(item, height);
+        return lowKg !== massKg ? [index] : [];
       }),
     }));
 
@@ -94,7 +96,8 @@ const equilibriaOf = (nodes: readonly CurveNode[]): readonly Equilibrium[] => {
   const found: Equilibrium[] = [];
   nodes.forEach((node, index) => {
     const previous = nodes[index - 1];
-    const root = previous === undefined ? null : rootBetween(previous, node);
+    const isLast = index === nodes.length - 1;
+    const root = previous === undefined ? null : rootBetween(previous, node, isLast);
     if (root !== null) found.push(root);
     // A jump through zero upward is a resting place: the piece half stands on the deck.
     if (node.below < 0 && node.above > 0) found.push({ height: node.height, settles: true });
@@ -102,12 +105,12 @@ const equilibriaOf = (nodes: readonly CurveNode[]): readonly Equilibrium[] => {
   return found;
 };
 
-const rootBetween = (lower: CurveNode, upper: CurveNode): Equilibrium | null => {
+const rootBetween = (lower: CurveNode, upper: CurveNode, isLast: boolean): Equilibrium | null => {
   const fromN: number = lower.above;
   const toN: number = upper.below;
   if (fromN === toN || (fromN > 0 && toN > 0) || (fromN < 0 && toN < 0)) return null;
-  // An end that is exactly zero belongs to the piece that starts there.
-  if (toN === 0) return null;
+  // An upper end that is exactly zero belongs to the piece that starts there, where one does.
+  if (toN === 0 && upper.above === 0 && !isLast) return null;
   const share = fromN / (fromN - toN);
   return {
     height: metres(lower.height + share * (upper.height - lower.height)),
@@ -138,23 +141,23 @@ export const extremesOf = (
     }
     return sides;
   });
-  const first = values[0] ?? { height: metres(0), imbalance: newtons(0) };
+  const [first] = values;
+  assert(first !== undefined, 'a curve has at least one node');
   return {
     least: values.reduce((one, other) => (other.imbalance < one.imbalance ? other : one), first),
     most: values.reduce((one, other) => (other.imbalance > one.imbalance ? other : one), first),
   };
 };
 
-/** Slope of U at a height, N per m, on the piece that starts there. Below zero it runs away. */
-export const slopeAt = (curve: BalanceCurve, battenM: number): number => {
-  const { nodes } = curve;
-  for (let index = 1; index < nodes.length; index += 1) {
-    const lower = nodes[index - 1];
-    const upper = nodes[index];
-    if (lower === undefined || upper === undefined) continue;
-    if (battenM >= lower.height && (battenM < upper.height || index === nodes.length - 1)) {
-      return (upper.below - lower.above) / (upper.height - lower.height);
-    }
-  }
-  return 0;
+/**
+ * Slope of U at a height, N per m, on the piece that starts there, or that ends at the top of the
+ * curve. Below zero the set runs away. Null off the curve, and where the curve is one height.
+ */
+export const slopeAt = ({ nodes }: BalanceCurve, battenM: number): number | null => {
+  const last = nodes.at(-1);
+  if (last === undefined || battenM > last.height + SAME_HEIGHT_M) return null;
+  const start = nodes.slice(0, -1).findLastIndex(({ height }) => battenM >= height - SAME_HEIGHT_M);
+  const [lower, upper] = [nodes[start], nodes[start + 1]];
+  if (lower === undefined || upper === undefined) return null;
+  return (upper.below - lower.above) / (upper.height - lower.height);
 };

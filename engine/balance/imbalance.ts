@@ -1,6 +1,12 @@
 import { GRAVITY, type Newtons, newtons } from '#quantities';
 import type { BalanceSet } from './balance-set.ts';
-import { carriedMass, contactHeight, fullMass, isSameHeight, SAME_HEIGHT_M } from './carried-mass.ts';
+import {
+  carriedMass,
+  contactHeight,
+  fullMass,
+  isSameHeight,
+  SAME_HEIGHT_M,
+} from './carried-mass.ts';
 import type { BalanceItem } from './item.ts';
 
 /** The parts of the imbalance at one height, each as mass at the batten in kg. */
@@ -22,8 +28,9 @@ export type ImbalanceParts = {
  * A wire over frictionless blocks pulls harder at its higher end only by the weight of the wire
  * between the two heights, whatever way it takes: the heights of the blocks cancel.
  *
- * Source  calculations.md section 4; checked against potential energy in VAL-BAL-01
+ * Source  calculations.md section 4
  * Omits   friction of the blocks; it hides imbalance and never makes any
+ * Check   potential energy of every wire, VAL-BAL-01 and VAL-BAL-02
  */
 export const linesMass = (set: BalanceSet, battenM: number): number => {
   const arborTopM = set.arborTopAtLow - (battenM - set.lowStop) / set.purchase;
@@ -62,8 +69,9 @@ export const imbalanceParts = (set: BalanceSet, battenM: number): ImbalanceParts
  * At a height where a piece just leaves the deck this is the value above.
  *
  * Source  calculations.md section 4, the-job.md C15
- * Omits   friction (see pulls), a compensating line
- * Check   VAL-BAL-01 (potential energy), the demo tables of the-job.md 10.4
+ * Omits   friction (see pulls); a compensating line; the length of hand line that the arbor takes
+ *         the place of, which makes every set some 4 N more batten heavy than this (VAL-BAL-18)
+ * Check   VAL-BAL-01 and VAL-BAL-02 (potential energy), VAL-BAL-15 (exact fractions)
  */
 export const imbalanceAt = (set: BalanceSet, battenM: number): Newtons =>
   total(imbalanceParts(set, battenM));
@@ -101,13 +109,12 @@ export const contactInterval = (
  *     ΔU = g · ( ΔB + Σ Δ_i · share_i(h) + (ΔA_0 + Δbricks) / r )
  *
  * Source  the-job.md C86: linear, not root sum square; a guard uses the worst value
+ * Check   VAL-BAL-13
  */
 export const imbalanceUncertainty = (set: BalanceSet, battenM: number): Newtons => {
   const itemsKg = set.items.reduce((sum, item) => sum + itemUncertainty(item, battenM), 0);
   const arborKg = (set.carriageUncertainty ?? 0) + (set.brickUncertainty ?? 0);
-  return newtons(
-    GRAVITY * ((set.battenUncertainty ?? 0) + itemsKg + arborKg / set.purchase),
-  );
+  return newtons(GRAVITY * ((set.battenUncertainty ?? 0) + itemsKg + arborKg / set.purchase));
 };
 
 const hangsHem = (item: BalanceItem, battenM: number): item is BalanceItem & { kind: 'cloth' } =>

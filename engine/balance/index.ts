@@ -1,4 +1,12 @@
+export type { BalanceAnswer } from './answer.ts';
+export { answerBalance, answerMix, answerPullTest } from './answer.ts';
 export type { BalanceSet } from './balance-set.ts';
+export type { FoundMix, MixResult, RankedMix } from './bricks/mix-for-set.ts';
+export { mixForSet } from './bricks/mix-for-set.ts';
+export type { MixTask } from './bricks/mix-task.ts';
+export type { BrickStock, SpreaderPlates } from './bricks/problem.ts';
+export type { StackInput, StackResult } from './bricks/stack-to-target.ts';
+export { stackToTarget } from './bricks/stack-to-target.ts';
 export type { CarriedMass } from './carried-mass.ts';
 export {
   carriedMass,
@@ -21,11 +29,3 @@ export {
 export type { BalanceItem } from './item.ts';
 export type { Friction } from './pulls.ts';
 export { assumedFriction, correctedMass, handLinePulls, pullTest } from './pulls.ts';
-export type { BrickStock, SpreaderPlates } from './bricks/problem.ts';
-export type { FoundMix, MixResult, RankedMix } from './bricks/mix-for-set.ts';
-export { mixForSet } from './bricks/mix-for-set.ts';
-export type { MixTask } from './bricks/mix-task.ts';
-export type { StackInput, StackResult } from './bricks/stack-to-target.ts';
-export { stackToTarget } from './bricks/stack-to-target.ts';
-export type { BalanceAnswer } from './answer.ts';
-export { answerBalance, answerMix, answerPullTest } from './answer.ts';

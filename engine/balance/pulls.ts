@@ -42,7 +42,7 @@ export const assumedFriction = ({
  * A negative pull means that the set goes by itself and must be checked by that much.
  *
  * Source  work on the hand line equals work at the batten; the-job.md C8, C25
- * Check   VAL-BAL-08
+ * Check   VAL-PUL-01, VAL-PUL-02
  */
 export const handLinePulls = ({
   imbalanceN,
@@ -64,8 +64,10 @@ export const handLinePulls = ({
  *
  * Source  the two equations of handLinePulls solved for U and f; the-job.md C25
  * Holds   both pulls steady, same height, same friction both ways
- * Omits   a friction that differs with direction: half the difference goes into U
- * Check   VAL-BAL-08; 47 lbf out and -11 lbf in give 29 lb batten heavy and 18 lb of friction
+ * Omits   a friction that differs with direction: half the difference goes into U. Block friction
+ *         does differ: it makes a set read more batten heavy than it is, by a third of a per cent
+ *         of what hangs with rolling and 1.5 % with plain bearings (VAL-PUL-03, VAL-PUL-04)
+ * Check   VAL-PUL-01; 47 lbf out and -11 lbf in give 29 lb batten heavy and 18 lb of friction
  */
 export const pullTest = ({
   outN,
@@ -89,6 +91,7 @@ export const pullTest = ({
  *
  * Source  U is linear in the mass of an item; the-job.md C25, S10
  * Holds   share > 0: an item on the deck cannot be weighed by its rope
+ * Check   VAL-PUL-07
  */
 export const correctedMass = ({
   listedKg,

@@ -31,7 +31,7 @@ export const panHeight = ({
  * A set listed with the wrong purchase shows here, for its arbor would leave the building.
  *
  * Source  the-job.md C2
- * Check   VAL-HSE-01
+ * Check   VAL-HSE-06
  */
 export const travelRoom = ({
   panAtLowM,
@@ -55,7 +55,9 @@ export const travelRoom = ({
 /**
  * Travel of a mark on the hand line for a travel of the batten (C8).
  *
- * Source  the-job.md C8; reeving of the hand line, `perBatten` 1, or 0.5 on a direct double purchase
+ * Source  the-job.md C8; reeving of the hand line, `perBatten` 1, or 0.5 on a direct double
+ *         purchase
+ * Check   VAL-HSE-09
  */
 export const handLineTravel = (battenTravelM: number, perBatten: number): Metres =>
   metres(battenTravelM * perBatten);

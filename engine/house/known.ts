@@ -29,7 +29,7 @@ export type Known<T> =
   | {
       readonly known: true;
       readonly value: T;
-      /** Half width of what the value may be off by, in the unit of the value; absent = not said. */
+      /** Half width of what the value may be off by, in its own unit; absent = not said. */
       readonly tolerance?: number;
       readonly provenance: Provenance;
     }

@@ -16,6 +16,12 @@ export type ReachGeometry = {
 };
 
 /**
+ * Heights closer than this are one height: feet turned into metres and added differ in the last
+ * binary place, and a window of one height must not be lost to that.
+ */
+const SAME_HEIGHT_M = 1e-6;
+
+/**
  * Height of the top of the stack, where the next plate is handled (C3). When taking off, the
  * stack includes the plate to be taken; when putting on, not the one to be put.
  *
@@ -37,20 +43,23 @@ export const nextPlateHeight = (panM: number, panThicknessM: number, stackM: num
  *
  * Source  the-job.md C4, from C1 and C3
  * Holds   reachLowM <= reachHighM
- * Check   the table of reach windows of the demo house, VAL-HSE-02
+ * Check   the table of reach windows of the demo house, VAL-HSE-02 and VAL-HSE-07
  */
 export const reachWindow = (geometry: ReachGeometry, stackM: number): HeightSpan | null => {
   const { panAtLowM, panThicknessM, lowStopM, highStopM, purchase, galleryFloorM } = geometry;
   const plateAboveFloorM = panAtLowM + panThicknessM + stackM - galleryFloorM;
   const fromM = Math.max(lowStopM, lowStopM + purchase * (plateAboveFloorM - geometry.reachHighM));
   const toM = Math.min(highStopM, lowStopM + purchase * (plateAboveFloorM - geometry.reachLowM));
-  return fromM > toM ? null : { from: metres(fromM), to: metres(toM) };
+  if (fromM > toM + SAME_HEIGHT_M) return null;
+  const startM = Math.min(fromM, highStopM);
+  return { from: metres(startM), to: metres(Math.max(startM, toM)) };
 };
 
 /**
  * Spans of the travel that no gallery reaches (C5): no brick can be handled there.
  *
  * Source  the-job.md C5; what is left of the travel between the windows
+ * Check   VAL-HSE-08
  */
 export const deadBands = (
   windows: readonly (HeightSpan | null)[],
@@ -61,10 +70,9 @@ export const deadBands = (
     .toSorted((one, other) => one.from - other.from);
   const bands: HeightSpan[] = [];
   let reachedM: number = travel.from;
-  for (const window of open) {
-    if (window.from > reachedM) bands.push({ from: metres(reachedM), to: window.from });
-    reachedM = Math.max(reachedM, window.to);
+  for (const { from, to } of [...open, { from: travel.to, to: travel.to }]) {
+    if (from > reachedM + SAME_HEIGHT_M) bands.push({ from: metres(reachedM), to: from });
+    reachedM = Math.max(reachedM, to);
   }
-  if (reachedM < travel.to) bands.push({ from: metres(reachedM), to: travel.to });
   return bands;
 };

@@ -25,6 +25,7 @@ export const spreaderCount = (
  * Height of a stack of bricks with its spreader plates (C6).
  *
  * Source  the-job.md C6: Σ τ + spreaders, held against the usable rod
+ * Check   VAL-HSE-04, VAL-HSE-05
  */
 export const stackHeight = ({
   brickThicknessM,

@@ -17,7 +17,8 @@ export const unknownSetState: SetState = {
 
 /**
  * Whether a record is too old to act on (C84). Both moments are given in milliseconds since 1970,
- * so that the same question has the same answer tomorrow. A record without a time is stale.
+ * so that the same question has the same answer tomorrow. A record without a time is stale, and so
+ * is one whose time could not be read.
  *
  * Source  the-job.md C84; the period is the house's own rule.
  */
@@ -29,4 +30,7 @@ export const isStale = ({
   readonly recordedAtMs: number | null;
   readonly nowMs: number;
   readonly staleAfterSeconds: number;
-}): boolean => recordedAtMs === null || nowMs - recordedAtMs > staleAfterSeconds * 1000;
+}): boolean =>
+  recordedAtMs === null ||
+  Number.isNaN(recordedAtMs) ||
+  nowMs - recordedAtMs > staleAfterSeconds * 1000;

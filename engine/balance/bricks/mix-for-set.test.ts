@@ -66,13 +66,19 @@ describe('within half the smallest brick of the best', () => {
   // Wanted 73 kg: seven fulls and a half are 2 kg off, seven fulls 3 kg; the band is 2.5 kg.
   const variants = [{ minN: weight(63), maxN: weight(83) }];
 
-  it('takes the fewest kinds, and names the least worst beside it', () => {
+  it('takes the fewest bricks, and names the least worst beside it', () => {
     const { chosen, leastWorst, bandN } = found({ variants });
     expect(bandN).toBeCloseTo(weight(2.5), 9);
     expect(chosen.counts).toEqual({ full: 7, half: 0 });
     expect(leastWorst.counts).toEqual({ full: 7, half: 1 });
     expect(chosen.worstN).toBeCloseTo(weight(13), 9);
     expect(leastWorst.worstN).toBeCloseTo(weight(12), 9);
+  });
+
+  it('puts one full and a half before three halves, which are one kind', () => {
+    // Wanted 15 kg of fulls of 10 and halves of 5: both mixes are exact.
+    const exact = [{ minN: weight(5), maxN: weight(25) }];
+    expect(found({ variants: exact }).chosen.counts).toEqual({ full: 1, half: 1 });
   });
 
   it('does not reach further: just outside, the second kind is used', () => {

@@ -1,7 +1,7 @@
 import { assert } from '#outcome';
 import { GRAVITY } from '#quantities';
 import { type ClosestMixes, closestMixes } from './closest-mixes.ts';
-import { fewestKinds } from './fewest-kinds.ts';
+import { fewestBricks } from './fewest-bricks.ts';
 import { heldBackBy, type MixLimit } from './held-back.ts';
 import type { Infeasible } from './infeasible.ts';
 import { type Layout, layoutOf } from './layout.ts';
@@ -82,7 +82,7 @@ const found = (
       arborMass: set.baseMass + mix.mass,
     };
   };
-  const inBand = fewestKinds(problem, leastGap + half, 1 + NEXT_BEST);
+  const inBand = fewestBricks(problem, leastGap + half, 1 + NEXT_BEST);
   const isListed = (mix: Mix): boolean =>
     inBand.mixes.some((other) => other.counts.join() === mix.counts.join());
   const outside = [...closest.best, ...closest.next].filter((mix) => !isListed(mix));
@@ -115,8 +115,8 @@ const found = (
  * variants and the distance of s from their middle: the nearest reachable mass is the best.
  *
  * The choice: among the mixes whose worst imbalance is at most g·m/(2·r) above the least, with m
- * the smallest brick in stock (half of what one such brick shifts), the fewest kinds, then the
- * fewest bricks, then the fewest spreader plates, then the least worst. `leastWorst` is given
+ * the smallest brick in stock (half of what one such brick shifts), the fewest bricks, then the
+ * fewest kinds, then the fewest spreader plates, then the least worst. `leastWorst` is given
  * beside it. Stock, rod, mass limit and every hold (−outN ≤ U − s ≤ inN) bound all of them.
  *
  * Source  the-job.md C28, C29; calculations.md 5

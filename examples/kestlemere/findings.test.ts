@@ -1,0 +1,287 @@
+/**
+ * The demo house and its shows through the shipped doors, from file to finding. The numbers that
+ * are expected are those of the demo's own plan, worked out apart from this program.
+ */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { assess } from '#assessment';
+import { readHouse, readShowValue, readState } from '#documents';
+import type { Finding } from '#findings';
+import { FOOT, POUND, POUND_FORCE } from '#quantities';
+import { judge, momentMs, RULES } from '#rules';
+import type { Show } from '#show';
+import type { HouseState } from '#state';
+
+const textOf = (name: string): string => readFileSync(new URL(name, import.meta.url), 'utf8');
+
+const taken = <T>(result: { readonly ok: true; readonly value: T } | { readonly ok: false }): T => {
+  if (!result.ok) throw new Error('a file of the demo was refused');
+  return result.value;
+};
+
+const { house } = taken(readHouse(textOf('house.json')));
+
+type RawHang = {
+  set: string;
+  bricks: { counts: Record<string, number> };
+  [field: string]: unknown;
+};
+type RawShow = { hangs: RawHang[] };
+
+/** A show of the demo, with what a test changes of the hang on one set. */
+const showFrom = (name: string, set?: string, change?: (hang: RawHang) => void): Show => {
+  const raw = JSON.parse(textOf(name)) as RawShow;
+  const hang = raw.hangs.find((one) => one.set === set);
+  if (hang !== undefined) change?.(hang);
+  return taken(readShowValue(raw, house)).show;
+};
+
+const vell = (set?: string, change?: (hang: RawHang) => void): Show =>
+  showFrom('clockmaker.show.json', set, change);
+
+const record = taken(readState(textOf('state.json'), house, vell())).state;
+const nowMs = momentMs(record.at) ?? Number.NaN;
+
+const judged = (show: Show, state: HouseState | null = null): readonly Finding[] =>
+  judge(house, show, state, assess(house, show, state), { nowMs });
+
+const on = (findings: readonly Finding[], code: string): readonly (string | undefined)[] =>
+  findings.filter((finding) => finding.code === code).map(({ at }) => at.set);
+
+const lbOf = (finding: Finding | undefined): number =>
+  (finding?.measured?.value ?? Number.NaN) / POUND_FORCE;
+
+const find = (findings: readonly Finding[], code: string, set: string): Finding | undefined =>
+  findings.find((finding) => finding.code === code && finding.at.set === set);
+
+describe('The Clockmaker of Vell as planned', () => {
+  const findings = judged(vell());
+
+  it('raises nothing at stop level without a record', () => {
+    expect(findings.filter(({ level }) => level === 'stop')).toEqual([]);
+  });
+
+  it('raises these codes and no others', () => {
+    const expected = [
+      'BAL-003',
+      'BAL-004',
+      'BAL-008',
+      'BAL-009',
+      'BRK-002',
+      'KIN-002',
+      'LOD-002',
+      'LOM-002',
+      'STA-005',
+      'UNK-001',
+    ];
+    expect(new Set(findings.map(({ code }) => code))).toEqual(new Set(expected));
+  });
+
+  it('can say every finding with what it carries', () => {
+    for (const { code, measured, limit, at, facts } of findings) {
+      const says = RULES.find((rule) => rule.code === code)?.says ?? '{no rule}';
+      const given = { ...facts, measured, limit, set: at.set, item: at.item };
+      const excess = measured !== null && limit !== null ? 'given' : null;
+      const all: Readonly<Record<string, unknown>> = { ...given, excess };
+      for (const [, name = ''] of says.matchAll(/\{(\w+)\}/g)) {
+        expect(all[name] ?? null, `${code} ${name}`).not.toBeNull();
+      }
+    }
+  });
+
+  it('[BAL-003] needs the order of work on every set whose piece lands past the lock', () => {
+    expect(on(findings, 'BAL-003')).toEqual([
+      '1',
+      '2',
+      '3',
+      '7',
+      '8',
+      '9',
+      '11',
+      '15',
+      '16',
+      '17',
+      '21',
+      '22',
+      '23',
+      '27',
+      '28',
+      '29',
+      '36',
+      '38',
+      'D2',
+      'D4',
+    ]);
+  });
+
+  it('[BAL-003] has tower and bridge 321 lb and 482 lb arbor heavy a hair below lift-off', () => {
+    expect(lbOf(find(findings, 'BAL-003', '11'))).toBeCloseTo(-320.9, 1);
+    expect(lbOf(find(findings, 'BAL-003', '36'))).toBeCloseTo(-482.4, 1);
+    expect(lbOf(find(findings, 'BAL-003', '1'))).toBeCloseTo(-445.6, 1);
+  });
+
+  it('[BAL-003] has the house curtain past the lock from 27.7 ft in', () => {
+    const passes = find(findings, 'BAL-003', '1')?.facts['passes'];
+    expect(passes).toEqual({ kind: 'length', value: expect.closeTo(27.7 * FOOT, 2) });
+  });
+
+  it('[LOM-002] has 8 ft of loom on the deck at 4 ft on electrics, lamps and star drop', () => {
+    expect(on(findings, 'LOM-002')).toEqual(['5', '19', '21', '32', '40', 'D2']);
+    for (const { code, measured } of findings) {
+      if (code === 'LOM-002') expect(measured?.value).toBeCloseTo(8 * FOOT, 9);
+    }
+  });
+
+  it('[KIN-002] has the speaker frame 236 lb batten heavy if its steel is released now', () => {
+    expect(lbOf(find(findings, 'KIN-002', 'D3'))).toBeCloseTo(235.7, 1);
+    expect(on(findings, 'UNK-001')).toEqual(['M1']);
+  });
+
+  it('[BRK-002] knows the old cast bricks that look like full ones', () => {
+    const [alike] = findings.filter(({ code }) => code === 'BRK-002');
+    expect(alike?.facts).toMatchObject({ kind: 'F', other: 'O' });
+    expect((alike?.measured?.value ?? 0) / POUND).toBeCloseTo(3, 9);
+  });
+
+  it('[LOD-002] has Electric 1 above nine tenths of its live limit once all its loom hangs', () => {
+    expect(on(findings, 'LOD-002')).toEqual(['5']);
+  });
+
+  it.each(['clockmaker.show.json', 'winterferry.show.json'])(
+    '[UNI-001] [UNI-002] asks about no unit in %s, where none is wrong',
+    (name) => {
+      const codes = judged(showFrom(name)).map(({ code }) => code);
+      expect(codes.filter((code) => code.startsWith('UNI'))).toEqual([]);
+    },
+  );
+});
+
+describe('Vell as it was recorded', () => {
+  const findings = judged(vell(), record);
+
+  it('[STA-003] stops set 20, which is locked out, and nothing else', () => {
+    const stops = findings.filter(({ level }) => level === 'stop');
+    expect(stops.map(({ code, at }) => `${code} ${at.set}`)).toEqual(['STA-003 20']);
+  });
+
+  it('[STA-002] finds the record of set 40 a day old, and no other', () => {
+    expect(on(findings, 'STA-002')).toEqual(['40']);
+  });
+
+  it('[STA-001] finds the record and the plan alike', () => {
+    expect(on(findings, 'STA-001')).toEqual([]);
+    expect(on(findings, 'BAL-011')).toEqual([]);
+    expect(on(findings, 'STA-004')).toEqual([]);
+  });
+
+  it('[BAL-004] leaves sets alone that a pull test has settled', () => {
+    const tested = ['8', '16', '19', '29', '32', 'D4'];
+    expect(on(findings, 'BAL-004').filter((set) => tested.includes(set ?? ''))).toEqual([]);
+    expect(on(judged(vell()), 'BAL-004')).toEqual(expect.arrayContaining(['19', '32']));
+  });
+
+  it('[BRK-002] names the gallery where old cast bricks lie beside full ones', () => {
+    expect(findings.find(({ code }) => code === 'BRK-002')?.at.gallery).toBe('upper');
+  });
+
+  const setRecord = (set: string, change: Partial<HouseState['sets'][string]>): HouseState => {
+    const before = record.sets[set];
+    if (before === undefined) throw new Error(`set ${set} is in the record`);
+    return { ...record, sets: { ...record.sets, [set]: { ...before, ...change } } };
+  };
+
+  it('[STA-001] finds ten old cast bricks among the full ones of Electric 1 by tally', () => {
+    const stack = [
+      { kind: 'O', count: 3, tag: 'pipe' as const },
+      { kind: 'F', count: 23, tag: 'show' as const },
+      { kind: 'O', count: 10, tag: 'show' as const },
+    ];
+    const [differs] = judged(vell(), setRecord('5', { stack })).filter(
+      ({ code }) => code === 'STA-001',
+    );
+    expect(differs).toMatchObject({
+      level: 'caution',
+      at: { set: '5' },
+      facts: { recorded: '23 F, 10 O', planned: '33 F' },
+    });
+  });
+
+  it('[STA-004] stops the bridge a hair too low, where only the lock holds 482 lb', () => {
+    const metres = record.sets['36']?.height?.low;
+    if (metres === undefined) throw new Error('set 36 has a height');
+    const at = ((15 - 0.05) * FOOT) as typeof metres;
+    const findingsThen = judged(vell(), setRecord('36', { height: { low: at, high: at } }));
+    const stop = find(findingsThen, 'STA-004', '36');
+    expect(stop?.level).toBe('stop');
+    expect(lbOf(stop)).toBeCloseTo(-482.3, 1);
+  });
+});
+
+describe('the traps of the demo', () => {
+  const outAt = (height: string) => (hang: RawHang) => {
+    const [inTrim] = hang['trims'] as unknown[];
+    hang['trims'] = [inTrim, { name: 'out', height, reference: 'batten' }];
+  };
+
+  it('[BAL-007] holds the silk at 57 ft after its release, and not at 60 ft', () => {
+    expect(on(judged(vell('34', outAt('57 ft'))), 'BAL-007')).toEqual([]);
+    const findings = judged(vell('34', outAt('60 ft')));
+    expect(lbOf(find(findings, 'BAL-007', '34'))).toBeCloseTo(-52, 0);
+  });
+
+  it('[BAL-007] does not hold half a brick more on the silk: 65 lb at 60 ft', () => {
+    const findings = judged(
+      vell('34', (hang) => {
+        outAt('60 ft')(hang);
+        hang.bricks.counts = { F: 3, H: 1 };
+      }),
+    );
+    expect(lbOf(find(findings, 'BAL-007', '34'))).toBeCloseTo(-65, 0);
+  });
+
+  it('[BAL-007] does not hold the snow bag with 3 F once the snow has fallen', () => {
+    const findings = judged(
+      vell('30', (hang) => {
+        hang.bricks.counts = { F: 3 };
+      }),
+    );
+    expect(lbOf(find(findings, 'BAL-007', '30'))).toBeCloseTo(-51, 0);
+    expect(on(judged(vell()), 'BAL-007')).toEqual([]);
+  });
+
+  it('[BAL-010] knows 16 F on the star drop as a count for single purchase', () => {
+    const findings = judged(
+      vell('D2', (hang) => {
+        hang.bricks.counts = { F: 16 };
+      }),
+    );
+    const found = find(findings, 'BAL-010', 'D2');
+    expect((found?.measured?.value ?? 0) / POUND).toBeCloseTo(400, 9);
+    expect(find(findings, 'BAL-001', 'D2')?.level).toBe('stop');
+  });
+
+  it('[COU-001] stops the front edge of the header when the rear edge does not hang', () => {
+    const show = vell();
+    const alone = { ...show, hangs: show.hangs.filter(({ set }) => set !== '27') };
+    expect(find(judged(alone), 'COU-001', '23')?.level).toBe('stop');
+  });
+
+  it('[UNI-002] asks about profiles that were typed in kilograms on one of two electrics', () => {
+    const findings = judged(
+      vell('32', (hang) => {
+        const items = JSON.stringify(hang['items']).replace('"18.5 lb"', '"18.5 kg"');
+        hang['items'] = JSON.parse(items);
+      }),
+    );
+    expect(on(findings, 'UNI-002')).toEqual(['32']);
+  });
+
+  it('[LOD-001] stops heads of 95 lb in place of 79 lb on Electric 1', () => {
+    const findings = judged(
+      vell('5', (hang) => {
+        hang['items'] = JSON.parse(JSON.stringify(hang['items']).replace('"79 lb"', '"95 lb"'));
+      }),
+    );
+    expect(find(findings, 'LOD-001', '5')?.level).toBe('stop');
+  });
+});

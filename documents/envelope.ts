@@ -1,7 +1,7 @@
 /** The outside of every document: what it is, and in which version of its form it is written. */
 import type { Faults } from './faults.ts';
-import { describe, isObject } from './json.ts';
 import type { JsonObject } from './json.ts';
+import { describe, isObject } from './json.ts';
 import { CURRENT_VERSION, migrate } from './migrations.ts';
 import { nearestName } from './nearest-name.ts';
 import { only } from './shape/collections.ts';
@@ -79,7 +79,9 @@ const looks = (value: Outside): string => {
   const formats = DOCUMENT_KINDS.map(formatOf);
   const near = typeof written === 'string' ? nearestName(written, formats) : undefined;
   const named = DOCUMENT_KINDS.find((kind) => formatOf(kind) === near);
-  const marked = DOCUMENT_KINDS.find((kind) => MARKS[kind].some((key) => Object.hasOwn(value, key)));
+  const marked = DOCUMENT_KINDS.find((kind) =>
+    MARKS[kind].some((key) => Object.hasOwn(value, key)),
+  );
   const kind = named ?? marked;
   return kind === undefined ? 'it looks like none of our documents' : `it looks like a ${kind}`;
 };
@@ -111,4 +113,3 @@ const readVersion = (value: Outside, faults: Faults): number | undefined => {
   }
   return version;
 };
-

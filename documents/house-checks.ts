@@ -27,7 +27,7 @@ export const checkHouse = (
   checkOperatingSide(house.stage, faults);
   for (const [index, kind] of house.brickKinds.entries()) checkLooks(kind, index, house, faults);
   for (const [index, gallery] of house.galleries.entries()) checkReach(gallery, index, faults);
-  checkBays(house.bays, lineSets, faults);
+  if (!faults.refusedAt('lineSets')) checkBays(house.bays, lineSets, faults);
   checkBounds(house, faults);
 };
 

@@ -1,19 +1,17 @@
 /** What hangs: items, how they load their batten, where they pull, and how they are taken off. */
 import type { ItemKind, Placement, Release, Takeoff } from '#show';
 import { ITEM_KINDS } from '#show';
+import { boundsInOrder } from './bounds.ts';
+import { describe, isObject } from './json.ts';
 import { list, only, variant } from './shape/collections.ts';
 import * as known from './shape/known-values.ts';
 import { orUnknown } from './shape/known-values.ts';
-import { isObject } from './json.ts';
 import { across } from './shape/measure.ts';
-import type { ReadOf } from './shape/object.ts';
 import { filled, leftOut, needed, object } from './shape/object.ts';
-import { sourced } from './shape/sourced.ts';
 import type { Shape } from './shape/shape.ts';
 import { checked, inside } from './shape/shape.ts';
+import { sourced } from './shape/sourced.ts';
 import { choice, count, flag, id, name, readNumber, remark } from './shape/words.ts';
-import { describe } from './json.ts';
-import { boundsInOrder } from './bounds.ts';
 
 const GIVEN = { given: true };
 const PARTS_MAX = 1000;
@@ -45,7 +43,11 @@ const byCloth = object(
     hemAllowance: orUnknown(known.knownAdded, 'Hems, facings and webbing, added.'),
     paint: orUnknown(known.knownAdded, 'Paint, added.'),
     moisture: orUnknown(known.knownAdded, 'Moisture, added.'),
-    bottomMassPerLength: filled(known.knownMassPerLength, null, 'Pipe or chain in the hem, if any.'),
+    bottomMassPerLength: filled(
+      known.knownMassPerLength,
+      null,
+      'Pipe or chain in the hem, if any.',
+    ),
     ties: filled(ties, null, 'Ties at the top, if they are counted.'),
   },
   GIVEN,
@@ -241,4 +243,3 @@ const itemFields = {
 };
 
 export const item = object(itemFields, GIVEN);
-export type WrittenItem = ReadOf<typeof itemFields>;

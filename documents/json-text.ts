@@ -1,4 +1,4 @@
-/** From text to a JSON value, strictly: what JSON does not have, and what it swallows, is refused. */
+/** From text to a JSON value: what JSON does not have, and what it swallows, is refused. */
 import type { ParseErrorCode } from 'jsonc-parser';
 import { printParseErrorCode, visit } from 'jsonc-parser';
 import type { Faults } from './faults.ts';
@@ -72,7 +72,9 @@ const checkGrammar = (text: string, faults: Faults): boolean => {
   let end = Number.POSITIVE_INFINITY;
   const close = (offset: number, length: number): void => {
     open.pop();
-    if (open.length === 0) end = Math.min(end, offset + length);
+    // A text that is cut off is closed by the parser, where no bracket stands.
+    const isWritten = /[}\]]/.test(text[offset] ?? '');
+    if (open.length === 0 && isWritten) end = Math.min(end, offset + length);
   };
   visit(
     text,
@@ -108,8 +110,9 @@ const placeWords = (line: number, column: number): string =>
 
 const refuseSlip = (text: string, slip: Slip, end: number, faults: Faults): void => {
   const name = nameOfSlip(text, slip, end);
+  const what = SLIP_WORDS[name] ?? grammarWords(slip.code);
   faults.refuse(name, '', {
-    found: `${SLIP_WORDS[name] ?? grammarWords(slip.code)} at ${placeWords(slip.line, slip.column)}`,
+    found: `${what} at ${placeWords(slip.line, slip.column)}`,
     accepted: 'one document in strict JSON (RFC 8259), whole and with nothing after it',
   });
 };

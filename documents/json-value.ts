@@ -11,9 +11,9 @@ export const DEPTH_MAX = 40;
 const isHostile = (key: string): boolean => key in {} || key === 'prototype';
 
 export const checkJsonValue = (value: unknown, faults: Faults): boolean => {
-  const before = faults.list().length;
+  const before = faults.count();
   walk(value, { path: '', depth: 1 }, faults);
-  return faults.list().length === before;
+  return faults.count() === before;
 };
 
 type Spot = { readonly path: string; readonly depth: number };

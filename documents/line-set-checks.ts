@@ -3,8 +3,8 @@ import type { Arbor, Batten, House, Known, LineSet } from '#house';
 import { purchaseOf } from '#house';
 import { metresText } from './bounds.ts';
 import type { Faults } from './faults.ts';
-import { describe, pathTo } from './json.ts';
 import type { WrittenHouse } from './house-shape.ts';
+import { describe, pathTo } from './json.ts';
 import type { PlacedSet } from './line-sets.ts';
 import { whereWritten } from './line-sets.ts';
 import { refuseUnknown } from './references.ts';
@@ -29,16 +29,21 @@ export const checkLineSets = (
     checkTravel(subject);
     checkLines(subject);
     checkArbor(subject);
-    const rail = { found: set.railId ?? '', known: house.rails.map(({ id }) => id) };
-    refuseUnknown('railUnknown', { ...rail, path: at('rail') }, faults);
+    checkRail(subject);
   }
   checkPlaces(placed, faults);
 };
 
+const checkRail = ({ set, house, faults, at }: Subject): void => {
+  if (faults.refusedAt('rails')) return;
+  const known = house.rails.map(({ id }) => id);
+  refuseUnknown('railUnknown', { found: set.railId ?? '', known, path: at('rail') }, faults);
+};
+
 const checkTravel = ({ set, faults, at }: Subject): void => {
   const { lowStop, highStop, workingHeight } = set;
-  const low = valueOf(lowStop.height);
-  const high = valueOf(highStop.height);
+  const low = numberOf(lowStop.height);
+  const high = numberOf(highStop.height);
   if (low !== undefined && high !== undefined && low >= high) {
     faults.refuse('stopsReversed', at('lowStop', 'height'), {
       found: `${metresText(low)}, with the high stop at ${metresText(high)}`,
@@ -46,7 +51,7 @@ const checkTravel = ({ set, faults, at }: Subject): void => {
     });
     return;
   }
-  const work = valueOf(workingHeight);
+  const work = numberOf(workingHeight);
   if (work === undefined) return;
   if ((low !== undefined && work < low) || (high !== undefined && work > high)) {
     faults.refuse('workingOutside', at('workingHeight'), {
@@ -64,7 +69,7 @@ const spanText = (low: number | undefined, high: number | undefined): string =>
     .join(' ')
     .trim();
 
-const valueOf = (value: Known<number>): number | undefined =>
+const numberOf = (value: Known<number>): number | undefined =>
   value.known ? value.value : undefined;
 
 const checkLines = ({ set, faults, at }: Subject): void => {
@@ -90,12 +95,17 @@ const checkLines = ({ set, faults, at }: Subject): void => {
   }
 };
 
-const refuseOffBatten = (x: number, { left, right }: Batten, path: string, faults: Faults): void => {
+const refuseOffBatten = (
+  x: number,
+  { left, right }: Batten,
+  path: string,
+  faults: Faults,
+): void => {
   const isOff = (left.known && x < left.value) || (right.known && x > right.value);
   if (!isOff) return;
   faults.refuse('lineOffBatten', path, {
     found: metresText(x),
-    accepted: `a place on the batten, ${spanText(valueOf(left), valueOf(right))}`,
+    accepted: `a place on the batten, ${spanText(numberOf(left), numberOf(right))}`,
   });
 };
 
@@ -133,6 +143,7 @@ const checkPipeWeight = ({ pipeWeight }: Arbor, { house, faults, at }: Subject):
   const path = at('arbor', 'pipeWeight');
   for (const [index, { kind }] of (pipeWeight ?? []).entries()) {
     const here = pathTo(pathTo(path, index), 'kind');
+    if (faults.refusedAt('brickKinds')) continue;
     if (refuseUnknown('kindUnknown', { found: kind, known, path: here }, faults)) continue;
     const brick = house.brickKinds.findIndex(({ id }) => id === kind);
     const serves = house.brickKinds[brick]?.serves;

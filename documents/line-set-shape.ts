@@ -87,7 +87,10 @@ const setFields = {
   highStop: leftOut(stop, 'Where travel ends above.'),
   workingHeight: leftOut(known.knownHeight, 'Height at which the batten is worked on.'),
   arbor: leftOut(arbor, 'The arbor of a purchase set.'),
-  handLinePerBatten: leftOut(known.knownHandLine, 'Travel of the hand line for that of the batten.'),
+  handLinePerBatten: leftOut(
+    known.knownHandLine,
+    'Travel of the hand line for that of the batten.',
+  ),
   rail: leftOut(id, 'Rail from which it is flown.'),
   remark: leftOut(remark, 'Anything else worth knowing.'),
 };

@@ -70,11 +70,13 @@ const comesBack = (types: SetTypes, from: string): boolean => {
 };
 
 const refuseType = (types: SetTypes, found: string, path: string, faults: Faults): void => {
+  if (faults.refusedAt('setTypes')) return;
   const names = Object.keys(types);
   const near = nearestName(found, names);
   faults.refuse('typeUnknown', path, {
     found: describe(found),
-    accepted: near === undefined ? `one of ${names.join(', ') || 'no types yet'}` : `perhaps ${near}`,
+    accepted:
+      near === undefined ? `one of ${names.join(', ') || 'no types yet'}` : `perhaps ${near}`,
   });
 };
 
@@ -112,7 +114,7 @@ const lineSetOf = (
   return {
     id,
     typeId: type,
-    suspension: suspensionOf(whole, path, faults),
+    suspension: suspensionOf(whole, { path, type }, faults),
     y: y ?? unsaid,
     lineXs: whole.lines ?? null,
     lineMassPerLength: whole.lineMassPerLength ?? unsaid,
@@ -131,10 +133,15 @@ const lineSetOf = (
 };
 
 /** A set that does not say how it is carried is read as dead hung until the whole is refused. */
-const suspensionOf = (whole: WrittenSet, path: string, faults: Faults): Suspension => {
+const suspensionOf = (
+  whole: WrittenSet,
+  { path, type }: { readonly path: string; readonly type: string },
+  faults: Faults,
+): Suspension => {
   if (whole.suspension !== undefined) return whole.suspension;
   const here = pathTo(path, 'suspension');
-  if (faults.sound(pathTo(path, 'type'), here)) {
+  const isTold = !faults.sound(pathTo(path, 'type'), here, pathTo('setTypes', type));
+  if (!isTold && !faults.refusedAt('setTypes')) {
     faults.refuse('fieldMissing', here, {
       found: 'nothing, nor in its set type',
       accepted: 'how the batten is carried, here or in the set type',

@@ -5,8 +5,9 @@
  *
  * Version 0 is the draft form, from before the first release.
  */
-import { isObject } from './json.ts';
+
 import type { Json, JsonObject } from './json.ts';
+import { isObject } from './json.ts';
 
 export const CURRENT_VERSION = 1;
 

@@ -1,4 +1,4 @@
-/** The way that every document is read: text, value, version, shape, checks; then all or nothing. */
+/** How every document is read: text, value, version, shape, checks; then all or nothing. */
 import type { Refusal, Result } from '#outcome';
 import { fail, ok } from '#outcome';
 import type { DocumentKind } from './envelope.ts';
@@ -25,7 +25,7 @@ type Answer<T> = Result<Read<T>, readonly Refusal[]>;
 export const readFromText = <W, T>(reading: Reading<W, T>, text: unknown): Answer<T> => {
   const faults = newFaults();
   const value = readJsonText(text, faults);
-  return faults.list().length > 0 ? fail(faults.list()) : readOpened(reading, value, faults);
+  return faults.count() > 0 ? fail(faults.list()) : readOpened(reading, value, faults);
 };
 
 export const readFromValue = <W, T>(reading: Reading<W, T>, value: unknown): Answer<T> => {
@@ -42,5 +42,5 @@ const readOpened = <W, T>(
   if (raw === undefined) return fail(faults.list());
   const written = shape.read(raw, { path: '', given: null, faults });
   const read = assemble(written, faults);
-  return faults.list().length > 0 ? fail(faults.list()) : ok({ raw, value: read });
+  return faults.count() > 0 ? fail(faults.list()) : ok({ raw, value: read });
 };

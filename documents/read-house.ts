@@ -15,10 +15,10 @@ import { readFromText, readFromValue } from './read-document.ts';
 export type HouseDocument = { readonly raw: JsonObject; readonly house: House };
 
 const assemble = (written: WrittenHouse, faults: Faults): House => {
+  checkTypes(written.setTypes, faults);
   const placed = lineSetsOf(written.setTypes, written.lineSets, faults);
   const { $schema, format, version, setTypes, ...rest } = written;
   const house: House = { ...rest, lineSets: placed.map(({ set }) => set) };
-  checkTypes(setTypes, faults);
   checkHouse(house, written.lineSets, faults);
   checkLineSets(house, { placed, written }, faults);
   return house;
@@ -34,5 +34,5 @@ const named = (read: Result<Read<House>, readonly Refusal[]>): Answer =>
 /** Refusals carry codes of `DOC` and `QTY`, all of them at once, each with its path. */
 export const readHouse = (text: unknown): Answer => named(readFromText(reading, text));
 
-/** The same for a value that has been parsed; keys that stood twice in its text are lost by then. */
+/** The same for a parsed value; keys that stood twice in its text are lost by then. */
 export const readHouseValue = (value: unknown): Answer => named(readFromValue(reading, value));

@@ -7,5 +7,5 @@ import { readJsonText } from './json-text.ts';
 export const readJson = (text: unknown): Result<unknown, readonly Refusal[]> => {
   const faults = newFaults();
   const value = readJsonText(text, faults);
-  return faults.list().length > 0 ? fail(faults.list()) : ok(value);
+  return faults.count() > 0 ? fail(faults.list()) : ok(value);
 };

@@ -28,19 +28,28 @@ type Reference = {
   readonly path: string;
 };
 
-/** Refuses an id that nothing has, and names the nearest one that something has. */
+/**
+ * Refuses an id that nothing has, and names the nearest one that something has. Where an id of
+ * those that are known was itself refused, nobody can say which are missing.
+ */
 export const refuseUnknown = (
   name: RefusalName,
   { found, known, path }: Reference,
   faults: Faults,
 ): boolean => {
-  if (found === '' || known.includes(found)) return false;
+  if (found === '' || known.includes(found) || known.includes('')) return false;
   const near = nearestName(found, known);
-  const list = known.slice(0, 12).join(', ') + (known.length > 12 ? ` and ${known.length - 12} more` : '');
   faults.refuse(name, path, {
     found: describe(found),
-    accepted:
-      near === undefined ? (list === '' ? 'none: there are none yet' : `one of ${list}`) : `perhaps ${near}`,
+    accepted: near === undefined ? oneOf(known) : `perhaps ${near}`,
   });
   return true;
+};
+
+const TOLD = 12;
+
+const oneOf = (known: readonly string[]): string => {
+  if (known.length === 0) return 'none: there are none yet';
+  const more = known.length > TOLD ? ` and ${known.length - TOLD} more` : '';
+  return `one of ${known.slice(0, TOLD).join(', ')}${more}`;
 };

@@ -34,6 +34,11 @@ const TEXT = {
   comment: code('DOC-010', 'Comment', 'JSON has no comments; a remark has a field of its own.'),
   trailingComma: code('DOC-011', 'Comma before the end', 'A comma is followed by no value.'),
   notFinite: code('DOC-012', 'Number too large', 'The number is beyond what can be counted with.'),
+  moreFaults: code(
+    'DOC-013',
+    'More faults',
+    'There are more than 1000 faults; the rest is not told.',
+  ),
 } as const;
 
 /** Which document it is, and in which version. */

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { ENVELOPE_PROVOCATIONS, TEXT_PROVOCATIONS } from './provocations/text-and-envelope.ts';
 import { HOUSE_PROVOCATIONS } from './provocations/house.ts';
 import { SHOW_PROVOCATIONS, STATE_PROVOCATIONS } from './provocations/show-and-state.ts';
 import type { Provocation } from './provocations/spoil.ts';
 import { STRUCTURE_PROVOCATIONS, VALUE_PROVOCATIONS } from './provocations/structure-and-values.ts';
+import { ENVELOPE_PROVOCATIONS, TEXT_PROVOCATIONS } from './provocations/text-and-envelope.ts';
 import { DOCUMENT_REFUSALS } from './refusal-codes.ts';
 
 const ALL = {
@@ -25,14 +25,13 @@ const frozen = (value: unknown): unknown => {
   return value;
 };
 
+const inOrder = (codes: readonly string[]): readonly string[] =>
+  codes.toSorted((one, other) => (one < other ? -1 : 1));
+
 const refusalsOf = ({ read, input }: Provocation) => {
   const answer = read(frozen(input));
   return answer.ok ? [] : answer.error;
 };
-
-/** One slip in a document without its basis is a fault in every value below it. */
-const isEverywhere = (code: string, { title }: Provocation): boolean =>
-  code === 'DOC-060' && title.endsWith('without given');
 
 for (const [code, provocations] of Object.entries(ALL)) {
   describe(`[${code}]`, () => {
@@ -42,12 +41,11 @@ for (const [code, provocations] of Object.entries(ALL)) {
         const refusals = refusalsOf(provocation);
         const there = refusals.find((one) => one.code === code && one.path === provocation.path);
         expect(there, JSON.stringify(refusals.slice(0, 5))).toBeDefined();
-        for (const { found, accepted } of refusals) {
-          expect(found.trim()).not.toBe('');
-          expect(accepted.trim()).not.toBe('');
-        }
-        if (isEverywhere(code, provocation)) return;
-        expect(refusals.map((one) => one.code).sort()).toEqual([code, ...provocation.with].sort());
+        const silent = refusals.filter(({ found, accepted }) => !found.trim() || !accepted.trim());
+        expect(silent).toEqual([]);
+        expect(inOrder(refusals.map((one) => one.code))).toEqual(
+          inOrder([code, ...provocation.with]),
+        );
       },
     );
   });
@@ -56,7 +54,7 @@ for (const [code, provocations] of Object.entries(ALL)) {
 describe('the list of refusals', () => {
   it('has each code once, in order', () => {
     const codes = DOCUMENT_REFUSALS.map(({ code }) => code);
-    expect(codes).toEqual([...new Set(codes)].sort());
+    expect(codes).toEqual(inOrder([...new Set(codes)]));
     expect(codes.length).toBeGreaterThanOrEqual(45);
   });
 

@@ -1,4 +1,4 @@
-/** The published form of each document as JSON Schema 2020-12, made from the shapes that read it. */
+/** The published form of each document as JSON Schema 2020-12, from the shapes that read it. */
 import type { Dimension } from '#quantities';
 import type { DocumentKind } from './envelope.ts';
 import { houseShape } from './house-shape.ts';
@@ -78,5 +78,7 @@ const definitionsFor = (schema: JsonSchema): JsonSchema => {
     }
   };
   gather(schema);
-  return Object.fromEntries([...found].sort().map((name) => [name, DEFINITIONS[name]]));
+  return Object.fromEntries([...found].toSorted(byText).map((name) => [name, DEFINITIONS[name]]));
 };
+
+const byText = (one: string, other: string): number => (one < other ? -1 : 1);

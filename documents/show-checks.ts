@@ -70,8 +70,9 @@ const checkCoupling = (hang: Hang, { path, show }: Spot, faults: Faults): void =
     }
     const partner = show.hangs.find(({ set }) => set === other);
     if (partner?.coupledWith.includes(hang.set)) continue;
+    const why = partner ? `is not coupled with ${hang.set}` : 'is not hung';
     faults.refuse('coupledOneWay', here, {
-      found: `${describe(other)}, which ${partner ? `is not coupled with ${hang.set}` : 'is not hung'}`,
+      found: `${describe(other)}, which ${why}`,
       accepted: 'a hung set that names this one too',
     });
   }

@@ -1,4 +1,4 @@
-/** What a record of how things stand may hold. Absent always means unknown, never bare or closed. */
+/** What a record of how things stand may hold. Absent means unknown, never bare or closed. */
 import type { GalleryState, ItemPhase, SetState } from '#state';
 import {
   ITEM_PHASES,

@@ -18,16 +18,16 @@ export const checkReachable = (
   height: number,
   { path, faults, slack = ROUNDING }: { path: string; faults: Faults; slack?: number },
 ): void => {
-  const low = set.lowStop.height;
-  const high = set.highStop.height;
-  const isBelow = low.known && height < low.value - slack;
-  const isAbove = high.known && height > high.value + slack;
-  if (!isBelow && !isAbove) return;
-  const bound = isBelow ? low : high;
-  faults.refuse('outsideTravel', path, {
-    found: metresText(height),
-    accepted: `${isBelow ? 'at least' : 'at most'} ${bound.known ? metresText(bound.value) : ''}, the ${
-      isBelow ? 'low' : 'high'
-    } stop of line set ${set.id}`,
-  });
+  const { lowStop, highStop } = set;
+  const told = (bound: number, words: string): void =>
+    faults.refuse('outsideTravel', path, {
+      found: metresText(height),
+      accepted: `${words} ${metresText(bound)}, where a stop of line set ${set.id} is`,
+    });
+  if (lowStop.height.known && height < lowStop.height.value - slack) {
+    told(lowStop.height.value, 'at least');
+  }
+  if (highStop.height.known && height > highStop.height.value + slack) {
+    told(highStop.height.value, 'at most');
+  }
 };

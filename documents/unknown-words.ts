@@ -107,7 +107,11 @@ export const LINE_SET: readonly FieldWords[] = [
   field('liveLimit', 'live limit of the batten', 'whether too much hangs on it'),
   travelling('lowStop.height', 'height of the low stop', 'the travel, and all that depends on it'),
   purchase('lowStop.rated', 'rating of the low stop', 'whether a load may stand on it'),
-  travelling('highStop.height', 'height of the high stop', 'the travel, and all that depends on it'),
+  travelling(
+    'highStop.height',
+    'height of the high stop',
+    'the travel, and all that depends on it',
+  ),
   purchase('highStop.rated', 'rating of the high stop', 'whether a load may stand on it'),
   travelling('workingHeight', 'working height', 'the balance at the height where crews work'),
   purchase('arbor.carriageMass', 'mass of the carriage', BALANCE),

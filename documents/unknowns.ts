@@ -54,10 +54,11 @@ const among = (
   fields: readonly words.FieldWords[],
   owner: string,
 ): readonly Unknown[] =>
-  fields.flatMap(({ keys, what, blocks }) => {
+  fields.flatMap(({ keys, documentKeys, what, blocks }) => {
     const unknown = whyUnknown(at(holder, keys));
     if (!unknown) return [];
-    return [{ path: keys.reduce(pathTo, path), what: `${what} of ${owner}${unknown.why}`, blocks }];
+    const here = (documentKeys ?? keys).reduce(pathTo, path);
+    return [{ path: here, what: `${what} of ${owner}${unknown.why}`, blocks }];
   });
 
 const matters = ({ only }: words.FieldWords, { suspension }: LineSet): boolean => {
@@ -65,7 +66,7 @@ const matters = ({ only }: words.FieldWords, { suspension }: LineSet): boolean =
   return only === undefined || suspension !== 'deadHung';
 };
 
-/** One line for each field and set type, since what is unknown of a type is unknown of all its sets. */
+/** One line for each field of a set type, since what a type does not know none of its sets does. */
 const unknownsOfSets = (sets: readonly LineSet[]): readonly Unknown[] => {
   const types = [...new Set(sets.map(({ typeId }) => typeId))];
   return types.flatMap((typeId) => {
@@ -104,9 +105,7 @@ const unknownsOfHang = (hang: Hang): readonly Unknown[] => {
     ...hang.trims.flatMap((trim) =>
       among(trim, pathTo(pathTo(path, 'trims'), trim.name), words.TRIM, `${trim.name} of ${owner}`),
     ),
-    ...(hang.deadHungAt && !hang.deadHungAt.known
-      ? among(hang, path, words.DEAD_HUNG, owner)
-      : []),
+    ...(hang.deadHungAt && !hang.deadHungAt.known ? among(hang, path, words.DEAD_HUNG, owner) : []),
     ...hang.items.flatMap((item) => unknownsOfItem(item, hang, path)),
   ];
 };

@@ -1,12 +1,13 @@
 /** Reads what a calculation is asked: form, bounds and sense, every fault at once. */
+
+import { z } from 'zod';
 import type { Refusal, Result } from '#outcome';
 import { fail, ok } from '#outcome';
-import { z } from 'zod';
 import { boundsInOrder, metresText } from '../bounds.ts';
 import type { Faults } from '../faults.ts';
 import { newFaults } from '../faults.ts';
-import { checkJsonValue } from '../json-value.ts';
 import { pathTo } from '../json.ts';
+import { checkJsonValue } from '../json-value.ts';
 import { refuseDuplicates } from '../references.ts';
 import type { JsonSchema } from '../shape/shape.ts';
 import type { ComputeInputs, ComputeName } from './inputs.ts';
@@ -116,7 +117,7 @@ export const computeInput = <N extends ComputeName>(name: N): ComputeInput<N> =>
     const parsed = SCHEMAS[name].safeParse(value);
     if (!parsed.success) refuseIssues(parsed.error.issues, value, faults);
     else CHECKS[name](parsed.data, faults);
-    return parsed.success && faults.list().length === 0 ? ok(parsed.data) : fail(faults.list());
+    return parsed.success && faults.count() === 0 ? ok(parsed.data) : fail(faults.list());
   },
 });
 

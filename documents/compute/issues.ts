@@ -84,7 +84,7 @@ const nameOf = (issue: Issue, value: unknown): RefusalName => {
     case 'too_small':
       return tooSmall(issue.origin, value);
     case 'too_big':
-      return tooBig(issue.origin, Number.isInteger(value) && issue.origin === 'int');
+      return tooBig(issue.origin);
     case 'invalid_value':
     case 'invalid_union':
     case 'invalid_key':
@@ -101,10 +101,9 @@ const tooSmall = (origin: string, value: unknown): RefusalName => {
   return typeof value === 'number' && value < -1e4 ? 'beyondReason' : 'negative';
 };
 
-const tooBig = (origin: string, isCount: boolean): RefusalName => {
+const tooBig = (origin: string): RefusalName => {
   if (origin === 'string') return 'textTooLong';
-  if (origin === 'array') return 'tooMany';
-  return isCount ? 'countTooLarge' : 'beyondReason';
+  return origin === 'array' ? 'tooMany' : 'beyondReason';
 };
 
 const acceptedBy = ({ issue, value }: Told): string => {

@@ -1,7 +1,8 @@
 /** Schema of what the take-off of one item is asked. */
+
+import { z } from 'zod';
 import { BASES } from '#house';
 import { ITEM_KINDS } from '#show';
-import { z } from 'zod';
 import type { TakeoffInput } from './inputs.ts';
 import * as n from './numbers.ts';
 

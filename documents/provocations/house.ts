@@ -11,7 +11,7 @@ export const HOUSE_PROVOCATIONS: Provocations = {
     put('house', 'setTypes.long.extends', 'singles'),
   ],
   'DOC-071': [
-    put('house', `${type}.extends`, 'single'),
+    put('house', `${type}.extends`, 'single', { with: ['DOC-072'] }),
     puts('house', { [`${type}.extends`]: 'long' }, `${type}.extends`, ['DOC-071']),
     puts(
       'house',
@@ -94,9 +94,14 @@ export const HOUSE_PROVOCATIONS: Provocations = {
   ],
   'DOC-085': [
     put('house', `${type}.arbor.pipeWeight[0].kind`, 'H'),
-    put('house', 'lineSets[2].arbor', { pipeWeight: [{ kind: 'H', count: 2 }] }, {
-      at: 'lineSets[2].arbor.pipeWeight[0].kind',
-    }),
+    put(
+      'house',
+      'lineSets[2].arbor',
+      { pipeWeight: [{ kind: 'H', count: 2 }] },
+      {
+        at: 'lineSets[2].arbor.pipeWeight[0].kind',
+      },
+    ),
     put('house', 'brickKinds[0].serves', ['show'], { at: `${type}.arbor.pipeWeight[0].kind` }),
   ],
   'DOC-086': [
@@ -131,8 +136,13 @@ export const HOUSE_PROVOCATIONS: Provocations = {
   'DOC-091': [
     put('house', `${type}.arbor.usableRod`, '8 ft'),
     put('house', 'lineSets[0].arbor', { length: '5 ft' }, { at: `${type}.arbor.usableRod` }),
-    put('house', 'lineSets[2].arbor', { usableRod: '7.5 ft' }, {
-      at: 'lineSets[2].arbor.usableRod',
-    }),
+    put(
+      'house',
+      'lineSets[2].arbor',
+      { usableRod: '7.5 ft' },
+      {
+        at: 'lineSets[2].arbor.usableRod',
+      },
+    ),
   ],
 };

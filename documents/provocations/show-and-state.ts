@@ -1,7 +1,8 @@
 /** Shows and records that contradict themselves, their house or one another. */
+
+import { show } from './specimens.ts';
 import type { Provocations } from './spoil.ts';
 import { omit, put, puts } from './spoil.ts';
-import { show } from './specimens.ts';
 
 const cloth = 'hangs[0].items[0]';
 const tower = 'hangs[2].items[0]';
@@ -22,7 +23,7 @@ export const SHOW_PROVOCATIONS: Provocations = {
     put('state', 'house', 'Marl'),
   ],
   'DOC-101': [
-    put('show', 'hangs[2].set', '33', { with: ['DOC-101'] }),
+    put('show', 'hangs[2].set', '33'),
     put('show', 'keptEmpty.44', 'depth'),
     put('show', 'cues[0].set', '11'),
     put('state', 'sets.77', {}),
@@ -41,9 +42,14 @@ export const SHOW_PROVOCATIONS: Provocations = {
   'DOC-104': [
     put('show', `${tower}.centre`, 46),
     put('show', `${tower}.centre`, -0.1),
-    put('show', `${tower}.centre`, { value: 1.01, basis: 'measured' }, {
-      at: `${tower}.centre.value`,
-    }),
+    put(
+      'show',
+      `${tower}.centre`,
+      { value: 1.01, basis: 'measured' },
+      {
+        at: `${tower}.centre.value`,
+      },
+    ),
   ],
   'DOC-105': [
     put('show', 'hangs[1].items[1].kind', 'clear', { at: 'hangs[1].items[1].takeoff.by' }),
@@ -72,6 +78,7 @@ export const SHOW_PROVOCATIONS: Provocations = {
     put('show', 'hangs[2].deadHungAt', '70 ft'),
     put('state', 'sets.1.height', '2 ft'),
     put('state', 'sets.2.height', ['58 ft', '62 ft']),
+    put('state', 'sets.2.height', ['2 ft', '31 ft']),
     put('state', 'sets.1.pullTest.height', '1 ft'),
     put('balance', 'heights', [0.9144, 19], { at: 'heights[1]' }),
     put('mix', 'to', 19),
@@ -96,22 +103,42 @@ export const SHOW_PROVOCATIONS: Provocations = {
   ],
   'DOC-113': [
     put('show', 'hangs[0].bricks.counts.O', 2),
-    put('show', 'hangs[1].bricks', { counts: { O: 1 }, reason: 'spare' }, {
-      at: 'hangs[1].bricks.counts.O',
-    }),
-    put('show', 'hangs[2].bricks', { counts: { F: 3, O: 0 }, reason: 'spare' }, {
-      at: 'hangs[2].bricks.counts.O',
-    }),
+    put(
+      'show',
+      'hangs[1].bricks',
+      { counts: { O: 1 }, reason: 'spare' },
+      {
+        at: 'hangs[1].bricks.counts.O',
+      },
+    ),
+    put(
+      'show',
+      'hangs[2].bricks',
+      { counts: { F: 3, O: 0 }, reason: 'spare' },
+      {
+        at: 'hangs[2].bricks.counts.O',
+      },
+    ),
   ],
   'DOC-114': [
     put('show', 'hangs[2]', { ...first, set: 'M1', coupledWith: [] }, { at: 'hangs[2].bricks' }),
-    put('state', 'sets.M1', { stack: [{ kind: 'F', count: 1, tag: 'show' }] }, {
-      at: 'sets.M1.stack',
-    }),
-    put('state', 'sets.M1', { stack: [{ kind: 'plate', count: 1, tag: 'spreader' }] }, {
-      at: 'sets.M1.stack',
-    }),
-  ].map((one, index) => (index === 0 ? { ...one, with: ['DOC-112'] } : one)),
+    put(
+      'state',
+      'sets.M1',
+      { stack: [{ kind: 'F', count: 1, tag: 'show' }] },
+      {
+        at: 'sets.M1.stack',
+      },
+    ),
+    put(
+      'state',
+      'sets.M1',
+      { stack: [{ kind: 'plate', count: 1, tag: 'spreader' }] },
+      {
+        at: 'sets.M1.stack',
+      },
+    ),
+  ],
   'DOC-115': [
     put('show', `${tower}.releases[0].mass`, '301 lb'),
     put('show', `${tower}.takeoff.mass`, '19 lb', { at: `${tower}.releases[0].mass` }),
@@ -148,9 +175,14 @@ export const STATE_PROVOCATIONS: Provocations = {
   'DOC-133': [
     put('state', 'sets.1.knowledge.second', 'head flyperson'),
     put('state', 'sets.1.knowledge.by', 'loader lead', { at: 'sets.1.knowledge.second' }),
-    put('state', 'sets.2.knowledge', { basis: 'counted', by: 'A', second: 'A' }, {
-      at: 'sets.2.knowledge.second',
-    }),
+    put(
+      'state',
+      'sets.2.knowledge',
+      { basis: 'counted', by: 'A', second: 'A' },
+      {
+        at: 'sets.2.knowledge.second',
+      },
+    ),
   ],
   'DOC-134': [
     put('state', 'sets.1.knowledge.at', '2026-11-25T14:31:01Z'),

@@ -1,8 +1,8 @@
 /** Spoils one specimen in one place, and says what must be refused and where. */
 import type { Refusal, Result } from '#outcome';
 import { assert } from '#outcome';
-import type { ComputeName } from '../compute/inputs.ts';
 import { computeInput } from '../compute/compute-input.ts';
+import type { ComputeName } from '../compute/inputs.ts';
 import { readHouse, readHouseValue } from '../read-house.ts';
 import { readShow, readShowValue } from '../read-show.ts';
 import { readState, readStateValue } from '../read-state.ts';
@@ -82,8 +82,9 @@ export const put = (
   const raw = copy(specimen);
   const { holder, key } = holderOf(raw, path);
   holder[key] = value;
+  const shown = typeof value === 'string' ? value.slice(0, 40) : typeof value;
   return {
-    title: `${specimen}, ${path} as ${typeof value === 'string' ? value.slice(0, 40) : typeof value}`,
+    title: `${specimen}, ${path} as ${shown}`,
     input: raw,
     read: readValue(specimen),
     path: at,
@@ -121,11 +122,16 @@ export const puts = (
 };
 
 /** Another value altogether in the place of a document. */
-export const instead = (specimen: Specimen, title: string, input: unknown): Provocation => ({
+export const instead = (
+  specimen: Specimen,
+  title: string,
+  input: unknown,
+  path = '',
+): Provocation => ({
   title: `${specimen}: ${title}`,
   input,
   read: readValue(specimen),
-  path: '',
+  path,
   with: [],
 });
 

@@ -1,6 +1,7 @@
 /** Fields, words, numbers and measures that are not what is read in their place. */
+import { blankHouse, blankShow } from '../blank.ts';
 import type { Provocations } from './spoil.ts';
-import { omit, put } from './spoil.ts';
+import { instead, omit, put } from './spoil.ts';
 
 const cloth = 'hangs[0].items[0]';
 const many = (count: number, entry: unknown): readonly unknown[] => Array(count).fill(entry);
@@ -21,9 +22,14 @@ export const STRUCTURE_PROVOCATIONS: Provocations = {
     put('house', 'setTypes.single.lowStop.hieght', '3 ft'),
     put('show', `${cloth}.weight`, '200 lb'),
     put('state', 'sets.1.Lock', 'closed'),
-    put('house', 'rules.lockLimit', { value: '50 lbf', bassis: 'houseRule' }, {
-      at: 'rules.lockLimit.bassis',
-    }),
+    put(
+      'house',
+      'rules.lockLimit',
+      { value: '50 lbf', bassis: 'houseRule' },
+      {
+        at: 'rules.lockLimit.bassis',
+      },
+    ),
     put('balance', 'items[0].pick', 1),
     put('takeoff', 'units[0].each.unit', 'kg'),
   ],
@@ -99,17 +105,27 @@ export const STRUCTURE_PROVOCATIONS: Provocations = {
     put('house', 'brickKinds[1].id', 'half brick'),
     put('show', 'hangs[0].items[0].id', '-cloth'),
     put('state', 'house', ''),
-    put('house', 'setTypes', { 'a b': { suspension: 'motor' } }, {
-      at: 'setTypes["a b"]',
-      with: ['DOC-070', 'DOC-070', 'DOC-070', 'DOC-070'],
-    }),
+    put(
+      'house',
+      'setTypes',
+      { 'a b': { suspension: 'motor' } },
+      {
+        at: 'setTypes["a b"]',
+        with: ['DOC-070', 'DOC-070', 'DOC-070', 'DOC-070'],
+      },
+    ),
   ],
   'DOC-044': [
     put('house', 'given.on', '2026-02-30'),
     put('show', 'given.on', '4 May 2026'),
-    put('house', 'rules.lockLimit', { value: '50 lbf', basis: 'houseRule', on: '2026-5-4' }, {
-      at: 'rules.lockLimit.on',
-    }),
+    put(
+      'house',
+      'rules.lockLimit',
+      { value: '50 lbf', basis: 'houseRule', on: '2026-5-4' },
+      {
+        at: 'rules.lockLimit.on',
+      },
+    ),
   ],
   'DOC-045': [
     put('state', 'at', '2026-11-25T14:31:00'),
@@ -120,7 +136,7 @@ export const STRUCTURE_PROVOCATIONS: Provocations = {
   'DOC-046': [
     put('house', 'brickKinds[1].id', 'F'),
     put('house', 'galleries[1].id', 'upper'),
-    put('house', 'lineSets[1].id', '1', { with: ['DOC-101', 'DOC-090'] }),
+    put('house', 'lineSets[1].id', '1', { with: ['DOC-101'] }),
     put('house', 'eyes', [eye('a'), eye('b'), eye('a')], { at: 'eyes[2].id' }),
     put('show', 'hangs[1].items[1].id', 'heads'),
     put('show', 'hangs[0].trims[1].name', 'in'),
@@ -130,6 +146,21 @@ export const STRUCTURE_PROVOCATIONS: Provocations = {
 };
 
 const given = { basis: 'weighed' };
+
+const blank = blankHouse({
+  id: 'a',
+  name: 'A',
+  units: 'metric',
+  words: 'UK',
+  operatingSide: 'stageLeft',
+});
+
+const bareHang = {
+  set: '1',
+  name: 'Flat',
+  family: 'hard',
+  items: [{ id: 'f', name: 'Flat', kind: 'clear', centre: 0.5, takeoff: { by: 'mass' } }],
+};
 
 export const VALUE_PROVOCATIONS: Provocations = {
   'DOC-050': [
@@ -144,9 +175,20 @@ export const VALUE_PROVOCATIONS: Provocations = {
     put('state', 'galleries.upper.stock.F', -1),
     put('house', 'rules.peoplePerHandLine', -2),
     put('house', 'brickKinds[0].mass.tolerance', '-1 %'),
-    put('show', 'hangs[2].items[0].centre', { value: 0.4, tolerance: -0.1, ...given }, {
-      at: 'hangs[2].items[0].centre.tolerance',
-    }),
+    put(
+      'house',
+      'brickKinds[0].owned',
+      { value: 60, tolerance: -1 },
+      { at: 'brickKinds[0].owned.tolerance' },
+    ),
+    put(
+      'show',
+      'hangs[2].items[0].centre',
+      { value: 0.4, tolerance: -0.1, ...given },
+      {
+        at: 'hangs[2].items[0].centre.tolerance',
+      },
+    ),
     put('balance', 'carriage', -43),
     put('bricks', 'bricks[0].stock', -1),
   ],
@@ -166,6 +208,7 @@ export const VALUE_PROVOCATIONS: Provocations = {
     put('house', 'rules.frictionShare', '101 %'),
     put('house', 'setTypes.single.handLinePerBatten', 40),
     put('balance', 'batten', 1e6),
+    put('balance', 'lines', 41),
     put('pullTest', 'out', -1e6),
     put('bricks', 'stackHeight', 1e4),
   ],
@@ -180,12 +223,26 @@ export const VALUE_PROVOCATIONS: Provocations = {
     put('house', 'equipment[0].count', 5000),
     put('show', 'hangs[0].bricks.counts.F', 1e9),
     put('state', 'galleries.upper.stock.F', 1e6),
-    put('balance', 'lines', 41),
   ],
   'DOC-060': [
-    put('house', 'brickKinds[0].mass', { value: '25 lb' }),
-    omit('show', 'given'),
-    omit('house', 'given'),
+    instead(
+      'house',
+      'a bare width and no "given"',
+      { ...blank, stage: { operatingSide: 'stageLeft', openingWidth: '40 ft' } },
+      'stage.openingWidth',
+    ),
+    instead(
+      'house',
+      'a value without basis and no "given"',
+      { ...blank, rules: { lockLimit: { value: '50 lbf', source: 'rule book' } } },
+      'rules.lockLimit',
+    ),
+    instead(
+      'show',
+      'a bare centre and no "given"',
+      { ...blankShow({ id: 'a', name: 'A', house: 'marl' }), hangs: [bareHang] },
+      'hangs[0].items[0].centre',
+    ),
   ],
   'DOC-061': [
     put('house', 'lineSets[0].y', { value: '18 in', unknown: 'not sure', ...given }),
@@ -199,31 +256,66 @@ export const VALUE_PROVOCATIONS: Provocations = {
   ],
   'DOC-063': [
     put('house', 'brickKinds[0].mass.tolerance', '1 in'),
-    put('house', 'lineSets[0].y', { value: '18 in', tolerance: '1 lb' }, {
-      at: 'lineSets[0].y.tolerance',
-    }),
-    put('show', `${cloth}.takeoff.mass`, { value: '200 lb', tolerance: '5 lbf' }, {
-      at: `${cloth}.takeoff.mass.tolerance`,
-    }),
-    put('house', 'rules.clipsForbidden', { value: true, tolerance: '5 %' }, {
-      at: 'rules.clipsForbidden.tolerance',
-    }),
+    put(
+      'house',
+      'lineSets[0].y',
+      { value: '18 in', tolerance: '1 lb' },
+      {
+        at: 'lineSets[0].y.tolerance',
+      },
+    ),
+    put(
+      'show',
+      `${cloth}.takeoff.mass`,
+      { value: '200 lb', tolerance: '5 lbf' },
+      {
+        at: `${cloth}.takeoff.mass.tolerance`,
+      },
+    ),
+    put(
+      'house',
+      'rules.clipsForbidden',
+      { value: true, tolerance: '5 %' },
+      {
+        at: 'rules.clipsForbidden.tolerance',
+      },
+    ),
   ],
   'DOC-064': [
     put('house', 'brickKinds[0].mass.tolerance', '150 %'),
     put('house', 'brickKinds[1].mass.tolerance', '13 lb'),
-    put('show', 'hangs[0].halfDepth', { value: '6 in', tolerance: '7 in' }, {
-      at: 'hangs[0].halfDepth.tolerance',
-    }),
-    put('show', 'hangs[2].items[0].centre', { value: 0.4, tolerance: 0.7 }, {
-      at: 'hangs[2].items[0].centre.tolerance',
-    }),
-    put('house', 'brickKinds[0].owned', { value: 60, tolerance: 61 }, {
-      at: 'brickKinds[0].owned.tolerance',
-    }),
-    put('house', 'brickKinds[0].owned', { value: 60, tolerance: '101 %' }, {
-      at: 'brickKinds[0].owned.tolerance',
-    }),
+    put(
+      'show',
+      'hangs[0].halfDepth',
+      { value: '6 in', tolerance: '7 in' },
+      {
+        at: 'hangs[0].halfDepth.tolerance',
+      },
+    ),
+    put(
+      'show',
+      'hangs[2].items[0].centre',
+      { value: 0.4, tolerance: 0.7 },
+      {
+        at: 'hangs[2].items[0].centre.tolerance',
+      },
+    ),
+    put(
+      'house',
+      'brickKinds[0].owned',
+      { value: 60, tolerance: 61 },
+      {
+        at: 'brickKinds[0].owned.tolerance',
+      },
+    ),
+    put(
+      'house',
+      'brickKinds[0].owned',
+      { value: 60, tolerance: '101 %' },
+      {
+        at: 'brickKinds[0].owned.tolerance',
+      },
+    ),
   ],
   'DOC-065': [
     put('house', 'lineSets[0].y', { value: '18 in', by: 'the head flyperson' }),

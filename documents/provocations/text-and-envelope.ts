@@ -1,5 +1,6 @@
 /** Texts that are no documents, and documents of another kind or version. */
-import type { Provocation, Provocations } from './spoil.ts';
+import { FAULTS_TOLD } from '../faults.ts';
+import type { Provocations } from './spoil.ts';
 import { asText, instead, omit, put } from './spoil.ts';
 
 const nested = (depth: number): string => `${'['.repeat(depth)}${']'.repeat(depth)}`;
@@ -10,7 +11,14 @@ const looped = (): unknown => {
   return loop;
 };
 
-const at = (provocation: Provocation, path: string): Provocation => ({ ...provocation, path });
+const told = (code: string): readonly string[] => Array(FAULTS_TOLD).fill(code);
+
+const numbered = (count: number, entry: unknown): object =>
+  Object.fromEntries(Array.from({ length: count }, (_, at) => [`n${at}`, entry]));
+
+const MANY_TYPES = numbered(50, { suspension: 'motor', lines: Array(40).fill(1) });
+const MANY_SETS = numbered(10, { items: numbered(200, 'hanging') });
+const BAD_CUE = { number: 'a b', set: '1', from: '24 ft', to: '58 ft' };
 
 export const TEXT_PROVOCATIONS: Provocations = {
   'DOC-001': [
@@ -49,7 +57,7 @@ export const TEXT_PROVOCATIONS: Provocations = {
   'DOC-007': [
     asText('house', '41 lists', () => nested(41)),
     asText('show', 'a hundred thousand lists', () => nested(1e5)),
-    at(instead('state', 'a list that holds itself', looped()), '[0]'.repeat(40)),
+    instead('state', 'a list that holds itself', looped(), '[0]'.repeat(40)),
     put('house', 'remarks', [JSON.parse(nested(39))], { at: `remarks[0]${'[0]'.repeat(38)}` }),
   ],
   'DOC-008': [
@@ -86,7 +94,7 @@ export const TEXT_PROVOCATIONS: Provocations = {
   'DOC-011': [
     asText('house', 'before a brace', (sound) => `${sound.trimEnd().slice(0, -1)},}`),
     asText('show', 'before a bracket', () => '{"cues": [1,]}'),
-    asText('state', 'in an empty object', () => '{"sets": {,}}'),
+    asText('state', 'after an object', () => '{"sets": {"1": {},}}'),
   ],
   'DOC-012': [
     asText(
@@ -98,6 +106,11 @@ export const TEXT_PROVOCATIONS: Provocations = {
     put('show', 'hangs[2].items[0].centre', Number.NaN),
     put('state', 'galleries.upper.stock.F', Number.POSITIVE_INFINITY),
     put('balance', 'batten', Number.NaN),
+  ],
+  'DOC-013': [
+    put('house', 'setTypes', MANY_TYPES, { at: '', with: told('DOC-050') }),
+    put('show', 'cues', Array(1500).fill(BAD_CUE), { at: '', with: told('DOC-043') }),
+    put('state', 'sets', MANY_SETS, { at: '', with: told('DOC-033') }),
   ],
 };
 
@@ -119,14 +132,6 @@ export const ENVELOPE_PROVOCATIONS: Provocations = {
     put('show', 'version', 1.5),
     put('state', 'version', null),
   ],
-  'DOC-025': [
-    put('house', 'version', 2),
-    put('show', 'version', 99),
-    put('state', 'version', 2),
-  ],
-  'DOC-026': [
-    put('house', 'version', -1),
-    put('show', 'version', -7),
-    put('state', 'version', -1),
-  ],
+  'DOC-025': [put('house', 'version', 2), put('show', 'version', 99), put('state', 'version', 2)],
+  'DOC-026': [put('house', 'version', -1), put('show', 'version', -7), put('state', 'version', -1)],
 };

@@ -7,7 +7,12 @@ import { choice, id } from './words.ts';
 type Size = { readonly min?: number; readonly max: number };
 
 export const list = <T>(entry: Shape<T>, { min = 0, max }: Size): Shape<readonly T[]> => ({
-  schema: { type: 'array', items: entry.schema, ...(min > 0 ? { minItems: min } : {}), maxItems: max },
+  schema: {
+    type: 'array',
+    items: entry.schema,
+    ...(min > 0 ? { minItems: min } : {}),
+    maxItems: max,
+  },
   standIn: [],
   read: (value, place) => {
     if (!Array.isArray(value)) {
@@ -15,7 +20,8 @@ export const list = <T>(entry: Shape<T>, { min = 0, max }: Size): Shape<readonly
       return [];
     }
     if (!sizeTaken(value.length, { min, max }, place)) return [];
-    return value.map((one: unknown, index) => entry.read(one, inside(place, index)));
+    // A list with holes is not JSON; `from` visits the holes too, so that each is refused.
+    return Array.from(value, (one: unknown, index) => entry.read(one, inside(place, index)));
   },
 });
 
@@ -79,10 +85,7 @@ type Kinds = Readonly<Record<string, Shape<object>>>;
 type KindValue<K extends Kinds> = { [N in keyof K]: K[N] extends Shape<infer T> ? T : never };
 
 /** Objects of several kinds; the field `by` names the kind, and each kind has its own fields. */
-export const variant = <K extends Kinds>(
-  by: string,
-  kinds: K,
-): Shape<KindValue<K>[keyof K]> => {
+export const variant = <K extends Kinds>(by: string, kinds: K): Shape<KindValue<K>[keyof K]> => {
   type Value = KindValue<K>[keyof K];
   const names = Object.keys(kinds) as [string, ...string[]];
   const kindShape = choice(names);

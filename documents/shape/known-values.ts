@@ -20,7 +20,6 @@ import { sourced, yesOrNo } from './sourced.ts';
 const asNumber = (si: number): number => si;
 
 export const knownHeight = sourced(measure('length', limits.HEIGHT, metres));
-export const knownLevel = sourced(measure('length', limits.LEVEL, metres));
 export const knownAcross = sourced(measure('length', limits.ACROSS, metres));
 export const knownUpstage = sourced(measure('length', limits.UPSTAGE, metres));
 export const knownLength = sourced(measure('length', limits.LENGTH, metres));

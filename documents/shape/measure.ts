@@ -3,7 +3,7 @@ import type { Dimension, Metres, Newtons, Seconds } from '#quantities';
 import { metres, newtons, parseQuantity, seconds, unitsOf } from '#quantities';
 import { describe } from '../json.ts';
 import type { Limits } from './limits.ts';
-import { ACROSS, CUE_DURATION, HEIGHT, LEVEL, PULL, FORCE, UPSTAGE } from './limits.ts';
+import { ACROSS, CUE_DURATION, FORCE, HEIGHT, LEVEL, PULL, UPSTAGE } from './limits.ts';
 import type { JsonSchema, Place, Shape } from './shape.ts';
 import { readNumber } from './words.ts';
 

@@ -19,11 +19,8 @@ type LeftOut<T> = { readonly kind: 'leftOut'; readonly shape: Shape<T>; readonly
 type AnyField = Needed<unknown> | Filled<unknown> | LeftOut<unknown>;
 export type Fields = Readonly<Record<string, AnyField>>;
 
-type ValueOf<F> = F extends Filled<infer T>
-  ? T
-  : F extends { readonly shape: Shape<infer T> }
-    ? T
-    : never;
+type ValueOf<F> =
+  F extends Filled<infer T> ? T : F extends { readonly shape: Shape<infer T> } ? T : never;
 type OptionalNames<F> = {
   [K in keyof F]: F[K] extends { readonly kind: 'leftOut' } ? K : never;
 }[keyof F];

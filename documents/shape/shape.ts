@@ -38,15 +38,12 @@ export const mapped = <T, U>(shape: Shape<T>, into: (value: T) => U): Shape<U> =
 });
 
 /** A shape with one more condition, which is asked only where the value itself was taken. */
-export const checked = <T>(
-  shape: Shape<T>,
-  check: (value: T, place: Place) => void,
-): Shape<T> => ({
+export const checked = <T>(shape: Shape<T>, check: (value: T, place: Place) => void): Shape<T> => ({
   ...shape,
   read: (value, place) => {
-    const before = place.faults.list().length;
+    const before = place.faults.count();
     const read = shape.read(value, place);
-    if (place.faults.list().length === before) check(read, place);
+    if (place.faults.count() === before) check(read, place);
     return read;
   },
 });

@@ -106,9 +106,9 @@ export const yesOrNo: Measure<boolean> = {
   schema: flag.schema,
   called: 'flag',
   read: (value, place) => {
-    const before = place.faults.list().length;
+    const before = place.faults.count();
     const read = flag.read(value, place);
-    return place.faults.list().length === before ? read : undefined;
+    return place.faults.count() === before ? read : undefined;
   },
   tolerance: (_value, written, place) => {
     place.faults.refuse('toleranceOther', place.path, {

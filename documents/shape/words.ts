@@ -6,7 +6,7 @@ import type { Place, Shape } from './shape.ts';
 const NAME_MAX = 120;
 const REMARK_MAX = 2000;
 
-/** Control, surrogate, private, unassigned and invisible marks, and those that turn writing round. */
+/** Control, surrogate, private and invisible marks, and those that turn the writing round. */
 const HIDDEN = /[\p{Cc}\p{Cf}\p{Co}\p{Cs}\p{Zl}\p{Zp}]/u;
 
 /** Takes a text; null and other types are refused with words that say what is read here. */
@@ -133,7 +133,13 @@ export const readNumber = (value: unknown, place: Place, accepted: string): numb
 };
 
 /** How many: a whole number from `min` to `max`. */
-export const count = ({ min, max }: { readonly min: 0 | 1; readonly max: number }): Shape<number> => ({
+export const count = ({
+  min,
+  max,
+}: {
+  readonly min: 0 | 1;
+  readonly max: number;
+}): Shape<number> => ({
   schema: { type: 'integer', minimum: min, maximum: max },
   standIn: min,
   read: (value, place) => {
@@ -142,7 +148,8 @@ export const count = ({ min, max }: { readonly min: 0 | 1; readonly max: number 
     if (many === undefined) return min;
     const found = describe(many);
     if (many < 0) place.faults.refuse('negative', place.path, { found, accepted });
-    else if (!Number.isInteger(many)) place.faults.refuse('notWhole', place.path, { found, accepted });
+    else if (!Number.isInteger(many))
+      place.faults.refuse('notWhole', place.path, { found, accepted });
     else if (many < min) place.faults.refuse('zero', place.path, { found, accepted });
     else if (many > max) place.faults.refuse('countTooLarge', place.path, { found, accepted });
     return many;

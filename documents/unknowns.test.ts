@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { blankHouse } from './blank.ts';
+import { house, show } from './provocations/specimens.ts';
+import { readHouseValue } from './read-house.ts';
+import { readShowValue } from './read-show.ts';
+import { unknownsOf } from './unknowns.ts';
+
+const readHouse = (raw: unknown) => {
+  const answer = readHouseValue(raw);
+  if (!answer.ok) throw new Error(JSON.stringify(answer.error));
+  return answer.value.house;
+};
+
+const readShow = (raw: unknown) => {
+  const answer = readShowValue(raw);
+  if (!answer.ok) throw new Error(JSON.stringify(answer.error));
+  return answer.value.show;
+};
+
+const ofHouse = (raw: unknown) => unknownsOf(readHouse(raw));
+const pathsOf = (raw: unknown): readonly string[] => ofHouse(raw).map(({ path }) => path);
+
+describe('what is unknown', () => {
+  it('of a blank house is all that a house knows', () => {
+    const asked = { id: 'a', name: 'A', units: 'metric', words: 'UK' } as const;
+    const unknown = pathsOf(blankHouse({ ...asked, operatingSide: 'stageLeft' }));
+    expect(unknown).toContain('rules.lockLimit');
+    expect(unknown).toContain('rules.staleAfter');
+    expect(unknown).toContain('stage.gridHeight');
+    expect(unknown).not.toContain('stage.operatingSide');
+  });
+
+  it('of a type is told once, with its sets', () => {
+    const { wireEndAbove, ...rest } = house.setTypes.single;
+    const setTypes = { ...house.setTypes, single: rest };
+    const told = ofHouse({ ...house, setTypes }).filter(({ path }) => path.includes('wireEnd'));
+    expect(told).toEqual([
+      {
+        path: 'setTypes.single.wireEndAbove',
+        what: 'end of the wire above the batten of line sets 1, 2',
+        blocks: 'the balance over the travel, and the bricks',
+      },
+      {
+        path: 'lineSets.3.wireEndAbove',
+        what: 'end of the wire above the batten of line set 3',
+        blocks: 'the balance over the travel, and the bricks',
+      },
+    ]);
+  });
+
+  it('of one set names it, and says why', () => {
+    const [first, ...others] = house.lineSets;
+    const lineSets = [{ ...first, liveLimit: { unknown: 'plate is painted over' } }, ...others];
+    const told = ofHouse({ ...house, lineSets }).filter(({ path }) => path.includes('liveLimit'));
+    expect(told.map(({ path }) => path)).toEqual(['lineSets.1.liveLimit', 'lineSets.M1.liveLimit']);
+    expect(told[0]?.what).toBe('live limit of the batten of line set 1: plate is painted over');
+  });
+
+  it('of a motor set asks for no arbor, and of a dead-hung one for no stops', () => {
+    const paths = pathsOf(house).filter((path) => path.startsWith('lineSets.M1'));
+    expect(paths.filter((path) => /arbor|handLine|wireEnd/.test(path))).toEqual([]);
+    expect(paths).toContain('lineSets.M1.lowStop.height');
+    const electric = { ...house.setTypes.electric, suspension: 'deadHung' };
+    const fixed = pathsOf({ ...house, setTypes: { ...house.setTypes, electric } });
+    expect(fixed).not.toContain('lineSets.M1.lowStop.height');
+  });
+
+  it('of a show is what its balance waits for', () => {
+    const [first, second, third] = show.hangs;
+    const [cloth] = first?.items ?? [];
+    const { drop, ...noDrop } = cloth ?? {};
+    const hangs = [
+      { ...first, items: [{ ...noDrop, takeoff: { by: 'mass', mass: { unknown: 'lost' } } }] },
+      second,
+      third,
+    ];
+    const told = unknownsOf(readHouse(house), readShow({ ...show, hangs }));
+    const ofCloth = told.filter(({ path }) => path.startsWith('hangs.1.items.cloth'));
+    expect(ofCloth.map(({ path, what }) => `${path} | ${what}`)).toEqual([
+      'hangs.1.items.cloth.drop | drop of Cloth (line set 1)',
+      'hangs.1.items.cloth.takeoff.mass | mass of Cloth (line set 1): lost',
+    ]);
+  });
+
+  it('asks for a centre of a tipping piece only, and for heights of parts only there', () => {
+    const told = unknownsOf(readHouse(house), readShow(show)).map(({ path }) => path);
+    expect(told.filter((path) => path.endsWith('centre') || path.endsWith('.z'))).toEqual([]);
+    const hangs = show.hangs.map((hang) => ({
+      ...hang,
+      items: hang.items.map((item) => ({ ...item, centre: { unknown: 'odd shape' } })),
+    }));
+    const asked = unknownsOf(readHouse(house), readShow({ ...show, hangs }));
+    expect(asked.map(({ path }) => path).filter((path) => path.endsWith('centre'))).toEqual([
+      'hangs.3.items.tower.centre',
+    ]);
+  });
+});

@@ -1,7 +1,9 @@
-/** One arbor on its wall: galleries and their heights, where it was recorded, where trims put it. */
+/** One arbor on its wall: galleries and heights, where it was recorded, where trims put it. */
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
 import { arborOutline, arborPlates, arborSpan } from './arbor-shapes.ts';
+import type { Box } from './boxes.ts';
+import { freeBox } from './boxes.ts';
 import { emptyDrawing } from './empty-drawing.ts';
 import type { HeightScale } from './height-scale.ts';
 import { fitHeights, heightToY } from './height-scale.ts';
@@ -10,8 +12,6 @@ import { runsOf } from './plates.ts';
 import { heightWords } from './printed.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { group, lettering, line, rect } from './shape.ts';
-import type { Box } from './boxes.ts';
-import { freeBox } from './boxes.ts';
 import { textBlock } from './text-block.ts';
 import { tradeWord } from './trade-words.ts';
 
@@ -68,9 +68,15 @@ const floorShapes = (house: House, frame: ArborFrame): readonly Shape[] => {
   return [
     ...floors,
     line(0, deckY, wallX, deckY, { stroke: 'ink', weight: 'thick' }),
-    lettering(0, deckY + letter * 1.2, `${tradeWord(house, 'deck')} ${heightWords(house, 0)}`, letter, {
-      pen: 'ink2',
-    }),
+    lettering(
+      0,
+      deckY + letter * 1.2,
+      `${tradeWord(house, 'deck')} ${heightWords(house, 0)}`,
+      letter,
+      {
+        pen: 'ink2',
+      },
+    ),
   ];
 };
 
@@ -96,7 +102,10 @@ const positionsOf = (set: SetAssessment, house: House): readonly Position[] => {
     trimHeight.known && trimHeight.value !== height?.high
       ? at(
           trimHeight.value,
-          [`${name} ${tradeWord(house, 'trim')}:`, `${batten} ${heightWords(house, trimHeight.value)}`],
+          [
+            `${name} ${tradeWord(house, 'trim')}:`,
+            `${batten} ${heightWords(house, trimHeight.value)}`,
+          ],
           false,
         )
       : [],
@@ -105,11 +114,7 @@ const positionsOf = (set: SetAssessment, house: House): readonly Position[] => {
 };
 
 /** Labels left of the guide, each clear of the floors and of those before. */
-const positionShapes = (
-  set: SetAssessment,
-  house: House,
-  frame: ArborFrame,
-): readonly Shape[] => {
+const positionShapes = (set: SetAssessment, house: House, frame: ArborFrame): readonly Shape[] => {
   const { options, scale, guideX, width } = frame;
   const { letter } = options;
   const field: Box = { x: 0, y: 0, width: options.width, height: options.height };
@@ -171,11 +176,7 @@ const recordedPlates = (
 };
 
 /** The arbor on its wall with the galleries: where it was recorded, and where the trims put it. */
-export const arborDrawing = (
-  set: SetAssessment,
-  house: House,
-  options: ArborOptions,
-): Drawing => {
+export const arborDrawing = (set: SetAssessment, house: House, options: ArborOptions): Drawing => {
   const { width, height } = options;
   const title = `${tradeWord(house, 'arbor')} of set ${set.lineSet.id} on its wall`;
   if (set.lineSet.arbor === null) {

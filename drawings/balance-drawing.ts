@@ -87,7 +87,7 @@ export const balanceDrawing = (
     shapes: [
       ...bandShapes(frame, subject),
       ...regionShapes(frame, regions, subject.lockN ?? 0),
-      ...groundShapes(frame, subject, house),
+      ...groundShapes(frame, house),
       ...curveShapes(frame, subject),
       ...labelShapes(frame, subject, house, options),
     ],

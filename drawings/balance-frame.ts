@@ -1,11 +1,13 @@
 /** The field of a balance drawing: heights upward, arbor heavy to the side of the arbor. */
 import type { House } from '#house';
 import { FOOT } from '#quantities';
+import { legendLines } from './balance-legend.ts';
 import type { BalanceSubject } from './balance-subject.ts';
 import type { Box } from './boxes.ts';
 import type { HeightScale } from './height-scale.ts';
 import { fitHeights, heightToY } from './height-scale.ts';
 import { textWidth } from './lettering.ts';
+import { LEADING } from './text-block.ts';
 import { tradeWord } from './trade-words.ts';
 
 export type BalanceFrame = {
@@ -19,11 +21,13 @@ export type BalanceFrame = {
   readonly arborSide: -1 | 1;
   readonly ticks: readonly { readonly heightM: number; readonly words: string }[];
   readonly headings: Readonly<Record<'arbor' | 'batten', readonly [string, string]>>;
+  /** What the bands are, in as few lines as the width allows. */
+  readonly legend: readonly string[];
 };
 
-/** Lines of lettering above the high stop (headings) and under the low stop (the bands). */
+/** Lines of lettering above the high stop, and what the words of the bands take beneath it. */
 const LINES_ABOVE = 3.6;
-const LINES_BELOW = 4;
+const BELOW_LEGEND = 0.55;
 const EDGE = 1.06;
 const TICK_APART = 3;
 
@@ -86,7 +90,9 @@ export const balanceFrame = (
   const { width, height, letter } = options;
   const lowM = subject.set.lowStop;
   const highM = subject.set.highStop;
-  const [top, bottom] = [letter * LINES_ABOVE, height - letter * LINES_BELOW];
+  const legend = legendLines(subject, house, { letter, width });
+  const bottom = height - letter * (legend.length * LEADING + BELOW_LEGEND);
+  const top = letter * LINES_ABOVE;
   const scale = options.scale ?? fitHeights({ lowM, highM, top, bottom });
   const ticks = ticksOf(house, { lowM, highM, perMetre: scale.perMetre, letter });
   const left = Math.max(0, ...ticks.map(({ words }) => textWidth(words, letter))) + letter * 0.5;
@@ -109,5 +115,6 @@ export const balanceFrame = (
     arborSide,
     ticks,
     headings,
+    legend,
   };
 };

@@ -2,8 +2,7 @@
 import type { House } from '#house';
 import type { BalanceFrame } from './balance-frame.ts';
 import type { BalanceSubject } from './balance-subject.ts';
-import { textWidth } from './lettering.ts';
-import { heightWords, limitWords } from './printed.ts';
+import { heightWords } from './printed.ts';
 import type { Shape } from './shape.ts';
 import { group, lettering, line, rect } from './shape.ts';
 import { LEADING } from './text-block.ts';
@@ -22,7 +21,11 @@ const bandBetween = (
 const upright = (frame: BalanceFrame, atN: number, dash?: 'hidden'): Shape => {
   const { field, xOf } = frame;
   const x = xOf(atN);
-  const style = { stroke: 'line', weight: 'thin', ...(dash === undefined ? {} : { dash }) } as const;
+  const style = {
+    stroke: 'line',
+    weight: 'thin',
+    ...(dash === undefined ? {} : { dash }),
+  } as const;
   return line(x, field.y, x, field.y + field.height, style);
 };
 
@@ -31,11 +34,7 @@ export const bandShapes = (frame: BalanceFrame, subject: BalanceSubject): readon
   const lock =
     lockN === null
       ? []
-      : [
-          bandBetween(frame, -lockN, lockN, 'lock'),
-          upright(frame, -lockN),
-          upright(frame, lockN),
-        ];
+      : [bandBetween(frame, -lockN, lockN, 'lock'), upright(frame, -lockN), upright(frame, lockN)];
   const innerN = lockN ?? 0;
   const hands =
     handsN === null || handsN <= innerN
@@ -72,51 +71,12 @@ const stopShapes = (frame: BalanceFrame, house: House): readonly Shape[] => {
   ];
 };
 
-const legendWords = (
-  { lockN, handsN, stretches }: BalanceSubject,
-  house: House,
-  lowM: number,
-): readonly string[] => {
-  const people = house.rules.peoplePerHandLine;
-  const count = people.known ? ` of ${people.value}` : '';
-  const isDoubtful = stretches.some(({ from, to }) => from.doubtN > 0 || to.doubtN > 0);
-  return [
-    `low stop ${heightWords(house, lowM)}`,
-    lockN === null
-      ? 'the house gives no limit for the lock'
-      : `hatched: lock, ${limitWords(house, lockN)} each way`,
-    handsN === null
-      ? 'reach of hands not given'
-      : `dots: hands${count}, ${limitWords(house, handsN)}; they do not hold`,
-    ...(isDoubtful ? ['fine lines: every mass at its worst'] : []),
-  ];
-};
-
-/** As many of the legend's sentences on one line as fit, under the low stop. */
-const legendShapes = (
-  frame: BalanceFrame,
-  subject: BalanceSubject,
-  house: House,
-): readonly Shape[] => {
-  const { field, letter, lowM, yOf } = frame;
-  const between = '    ';
-  const lines = legendWords(subject, house, lowM).reduce<readonly string[]>((done, words) => {
-    const last = done.at(-1);
-    const joined = `${last}${between}${words}`;
-    return last !== undefined && textWidth(joined, letter) <= field.width
-      ? [...done.slice(0, -1), joined]
-      : [...done, words];
-  }, []);
-  return lines.map((words, index) =>
-    lettering(
-      field.x,
-      yOf(lowM) + letter * (1.25 + LEADING * index),
-      words.replaceAll(between, '\u00A0\u00A0 \u00A0'),
-      letter,
-      { pen: 'ink2' },
-    ),
+const legendShapes = ({ field, letter, lowM, yOf, legend }: BalanceFrame): readonly Shape[] =>
+  legend.map((words, index) =>
+    lettering(field.x, yOf(lowM) + letter * (1.25 + LEADING * index), words, letter, {
+      pen: 'ink2',
+    }),
   );
-};
 
 const headingShapes = (frame: BalanceFrame): readonly Shape[] => {
   const { field, letter, xOf, headings, arborSide } = frame;
@@ -133,24 +93,18 @@ const headingShapes = (frame: BalanceFrame): readonly Shape[] => {
   });
 };
 
-export const groundShapes = (
-  frame: BalanceFrame,
-  subject: BalanceSubject,
-  house: House,
-): readonly Shape[] => {
+export const groundShapes = (frame: BalanceFrame, house: House): readonly Shape[] => {
   const { field, letter, xOf } = frame;
-  const zero = line(
-    xOf(0),
-    field.y - letter * 0.6,
-    xOf(0),
-    field.y + field.height + letter * 0.4,
-    { stroke: 'ink', weight: 'thin', dash: 'centre' },
-  );
+  const zero = line(xOf(0), field.y - letter * 0.6, xOf(0), field.y + field.height + letter * 0.4, {
+    stroke: 'ink',
+    weight: 'thin',
+    dash: 'centre',
+  });
   return [
     ...rulingShapes(frame),
     ...stopShapes(frame, house),
     zero,
-    ...legendShapes(frame, subject, house),
+    ...legendShapes(frame),
     ...headingShapes(frame),
   ];
 };

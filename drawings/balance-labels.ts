@@ -12,7 +12,7 @@ import { glyphAt } from './glyphs.ts';
 import { heightWords, imbalanceWords, loadWords, roughHeightWords } from './printed.ts';
 import type { Point, Shape } from './shape.ts';
 import { circle, group, line, rect } from './shape.ts';
-import type { TextBlock } from './text-block.ts';
+import type { BlockLine, TextBlock } from './text-block.ts';
 import { LEADING, textBlock } from './text-block.ts';
 import { heavySide, tradeWord } from './trade-words.ts';
 
@@ -27,11 +27,7 @@ export const curveBoxes = (
   { stretches, curve }: BalanceSubject,
 ): readonly Box[] => [
   ...stretches.flatMap(({ fromM, toM, from, to }) =>
-    boxesAlong(
-      curvePoint(frame, from.valueN, fromM),
-      curvePoint(frame, to.valueN, toM),
-      CLEARANCE,
-    ),
+    boxesAlong(curvePoint(frame, from.valueN, fromM), curvePoint(frame, to.valueN, toM), CLEARANCE),
   ),
   ...curve.jumps.flatMap(({ height, below, above }) =>
     boxesAlong(curvePoint(frame, below, height), curvePoint(frame, above, height), CLEARANCE),
@@ -53,7 +49,7 @@ export const placesRound = (
     right + gap,
     field.x + field.width - width - gap / 2,
   ];
-  const ys = [0, 1, 2, 3].flatMap((step) => [
+  const ys = [0, 1, 2, 3, 4, 5].flatMap((step) => [
     y - (gap + height) - (step * height) / 2,
     y + gap + (step * height) / 2,
   ]);
@@ -136,19 +132,26 @@ const sizeWords = ({ mostN, leastN, crossesAt }: OpenRegion, house: House): stri
   return most === least ? most : `${most.replace(/[^\d.]+$/, '')} to ${least}`;
 };
 
+type LabelContext = {
+  readonly frame: BalanceFrame;
+  readonly subject: BalanceSubject;
+  readonly house: House;
+};
+
+/** The words of a region on two long lines or on four short ones. */
 const regionLines = (
   region: OpenRegion,
-  { frame, subject, house }: { frame: BalanceFrame; subject: BalanceSubject; house: House },
-): readonly { readonly text: string }[] => {
+  { frame, subject, house }: LabelContext,
+  isWide: boolean,
+): readonly BlockLine[] => {
   const bricks = tradeWord(house, 'bricks');
   const load =
     subject.load === 'show' ? `all ${bricks} on,` : `${tradeWord(house, 'pipeWeight')} only,`;
-  return [
-    { text: load },
-    { text: `${spanWords(region, frame, house)}:` },
-    { text: sizeWords(region, house) },
-    { text: heavySide(house, region.side) },
-  ];
+  const span = `${spanWords(region, frame, house)}:`;
+  const size = sizeWords(region, house);
+  const side = heavySide(house, region.side);
+  const lines = isWide ? [`${load} ${span}`, `${size} ${side}`] : [load, span, size, side];
+  return lines.map((text) => ({ text }));
 };
 
 const centreOf = (frame: BalanceFrame, region: OpenRegion, limitN: number): Point => {
@@ -158,41 +161,82 @@ const centreOf = (frame: BalanceFrame, region: OpenRegion, limitN: number): Poin
 
 /** A leader from the box to what it speaks of, where the box could not lie on it. */
 const leaderTo = (box: Box, { x, y }: Point): readonly Shape[] => {
-  const isInside =
-    x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
+  const isInside = x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
   if (isInside) return [];
   const startX = Math.min(Math.max(x, box.x), box.x + box.width);
   const startY = Math.min(Math.max(y, box.y), box.y + box.height);
   return [line(startX, startY, x, y, { stroke: 'red', weight: 'thin' })];
 };
 
+type RegionBox = {
+  readonly body: TextBlock;
+  readonly size: { readonly width: number; readonly height: number };
+};
+
+const regionBox = (
+  region: OpenRegion,
+  context: LabelContext,
+  isWide: boolean,
+  headWidth: number,
+): RegionBox => {
+  const { letter } = context.frame;
+  const pad = letter * 0.5;
+  const body = textBlock(regionLines(region, context, isWide), letter, { backed: false });
+  const width = Math.max(body.width, headWidth) + 2 * pad;
+  return { body, size: { width, height: body.height + letter * LEADING + 2 * pad } };
+};
+
+/** On the region itself if it has room, whichever shape fits; else beside it with a leader. */
+const placeRegion = (
+  boxes: readonly RegionBox[],
+  centre: Point,
+  taken: readonly Box[],
+  field: Box,
+): { readonly box: Box; readonly body: TextBlock } | undefined => {
+  const span = { left: centre.x, right: centre.x };
+  const onIt = boxes.flatMap(({ size }) =>
+    [0, -0.5, 0.5].map((step) => ({
+      x: centre.x - size.width / 2,
+      y: centre.y - size.height / 2 + (step * size.height) / 2,
+      ...size,
+    })),
+  );
+  const beside = boxes.flatMap(({ size }) => [
+    ...placesRound({ ...span, y: centre.y }, size, field),
+    ...placesRound({ ...span, y: centre.y + size.height }, size, field),
+  ]);
+  const box = freeBox([...onIt, ...beside], taken, field);
+  const chosen = boxes.find(({ size }) => size.width === box?.width && size.height === box.height);
+  return box === undefined || chosen === undefined ? undefined : { box, body: chosen.body };
+};
+
 /** "Not held" in its box: wedge, words, and how much at most and at least. */
 export const regionLabel = (
   before: Placed,
   region: OpenRegion,
-  context: { frame: BalanceFrame; subject: BalanceSubject; house: House; limitN: number },
+  context: LabelContext & { readonly limitN: number },
 ): Placed => {
   const { frame, limitN } = context;
   const { letter, field } = frame;
   const pad = letter * 0.5;
-  const body = textBlock(regionLines(region, context), letter, { backed: false });
+  const wedge = letter * 1.1;
   const head = textBlock([{ text: 'Not held', strong: true }], letter, {
     pen: 'red',
     backed: false,
   });
-  const wedge = letter * 1.1;
-  const width = Math.max(body.width, head.width + wedge + pad) + 2 * pad;
-  const size = { width, height: body.height + letter * LEADING + 2 * pad };
+  const boxes = [true, false].map((isWide) =>
+    regionBox(region, context, isWide, head.width + wedge + pad),
+  );
   const centre = centreOf(frame, region, limitN);
-  const middle = { x: centre.x - width / 2, y: centre.y - size.height / 2, ...size };
-  const beside = placesRound({ left: centre.x, right: centre.x, y: centre.y }, size, field);
-  const lower = placesRound({ left: centre.x, right: centre.x, y: centre.y + size.height }, size, field);
-  const box = freeBox([middle, ...beside, ...lower], before.taken, field) ?? middle;
+  const found = placeRegion(boxes, centre, before.taken, field);
+  if (found === undefined) return before;
+  const { box, body } = found;
+  const edge = { stroke: 'red', weight: 'thick', fill: 'paper' } as const;
   return placed(before, box, [
     ...leaderTo(box, centre),
     group(
       [
-        rect(box.x, box.y, width, size.height, { stroke: 'red', weight: 'thick', fill: 'paper' }),
+        rect(box.x, box.y, box.width, box.height, edge),
         glyphAt('danger', box.x + pad, box.y + pad, wedge),
         ...head.at({ x: box.x + pad + wedge + pad / 2, y: box.y + pad }),
         ...body.at({ x: box.x + pad, y: box.y + pad + letter * LEADING }),
@@ -244,18 +288,17 @@ export const contactLabel = (
   const rise = frame.yOf(fromM) - frame.yOf(toM);
   if (from.highN <= from.lowN || rise < frame.letter) return before;
   const block = textBlock(
-    [
-      { text: `rests on the ${tradeWord(house, 'deck')}:` },
-      { text: 'anything between the lines' },
-    ],
+    [{ text: `rests on the ${tradeWord(house, 'deck')}:` }, { text: 'anything between the lines' }],
     frame.letter,
     { pen: 'ink2' },
   );
   const middleN = (from.lowN + from.highN + to.lowN + to.highN) / 4;
   const { x, y } = curvePoint(frame, middleN, (fromM + toM) / 2);
   const inside = { x: x - block.width / 2, y: y - block.height / 2, ...sizeOf(block) };
-  const beside = placesRound({ left: x, right: x, y: y + rise / 2 }, block, frame.field);
-  const box = freeBox([inside, ...beside], before.taken, frame.field);
+  const under = { left: x, right: x, y: frame.yOf(fromM) };
+  const box = [inside, ...placesRound(under, block, frame.field)].find((each) =>
+    isFree(each, before.taken, frame.field),
+  );
   return box === undefined ? before : placed(before, box, block.at(box));
 };
 

@@ -43,9 +43,7 @@ const curvePieces = (
     const [fromN, toN] = [valueAt(stretch, fromM), valueAt(stretch, toM)];
     const isOpen = lockN !== null && Math.abs(fromN + toN) / 2 > lockN;
     const pen = isOpen ? 'red' : 'ink';
-    return [
-      stretchLine(frame, [fromN, fromM, toN, toM], { stroke: pen, weight: 'curve' }),
-    ];
+    return [stretchLine(frame, [fromN, fromM, toN, toM], { stroke: pen, weight: 'curve' })];
   });
 };
 

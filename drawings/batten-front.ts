@@ -13,6 +13,7 @@ import { inRows } from './rows.ts';
 import { scaleBar } from './scale-bar.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { circle, group, lettering, line, rect } from './shape.ts';
+import type { TextBlock } from './text-block.ts';
 import { textBlock } from './text-block.ts';
 import { tradeWord } from './trade-words.ts';
 
@@ -104,13 +105,18 @@ const tagTier = (items: readonly HangingItem[], frame: FrontFrame, top: number):
 };
 
 const sizeWords = ({ item, tag }: HangingItem, house: House): readonly string[] => {
-  const drop = item.drop.known
-    ? `${formatLength(item.drop.value, house.units)} tall`
-    : 'height not given';
-  const pick = item.pick.known
-    ? `picks ${formatLength(item.pick.value, house.units)}`
+  const { drop, pick } = item;
+  const tall = drop.known
+    ? drop.value === 0
+      ? []
+      : [`${formatLength(drop.value, house.units)} tall`]
+    : ['height not given'];
+  const picks = pick.known
+    ? pick.value === 0
+      ? 'tied direct'
+      : `picks ${formatLength(pick.value, house.units)}`
     : 'pick length not given';
-  return [`${tag}  ${item.name}`, `${drop}, ${pick}`];
+  return [`${tag}  ${item.name}`, [...tall, picks].join(', ')];
 };
 
 type Piece = { readonly item: HangingItem; readonly fromM: number; readonly toM: number };
@@ -130,28 +136,55 @@ const piecesOf = (items: readonly HangingItem[], frame: FrontFrame): readonly Pi
       : [{ item, fromM: first, toM: last }];
   });
 
+type Outline = {
+  readonly piece: Piece;
+  readonly block: TextBlock;
+  readonly left: number;
+  readonly right: number;
+  /** Left edge of the words: inside the outline where they fit, else beside it. */
+  readonly wordsX: number;
+  readonly from: number;
+  readonly to: number;
+};
+
+const outlineOf = (piece: Piece, frame: FrontFrame, house: House): Outline => {
+  const { letter, xOf, width } = frame;
+  const block = textBlock(
+    sizeWords(piece.item, house).map((text, index) => ({ text, strong: index === 0 })),
+    letter,
+    { backed: false },
+  );
+  const [left, right] = [xOf(piece.fromM), xOf(piece.toM)];
+  const gap = letter * 0.5;
+  if (block.width + 2 * gap <= right - left) {
+    const wordsX = (left + right - block.width) / 2;
+    return { piece, block, left, right, wordsX, from: left, to: right };
+  }
+  const fitsRight = right + gap + block.width <= width;
+  const wordsX = fitsRight ? right + gap : left - gap - block.width;
+  return {
+    piece,
+    block,
+    left,
+    right,
+    wordsX,
+    from: Math.min(left, wordsX),
+    to: Math.max(right, wordsX + block.width) + gap,
+  };
+};
+
 const pieceTier = (
   pieces: readonly Piece[],
   frame: FrontFrame,
   house: House,
   top: number,
 ): Tier => {
-  const { letter, xOf, width } = frame;
-  const outlines = pieces.map((piece) => {
-    const block = textBlock(
-      sizeWords(piece.item, house).map((text, index) => ({ text, strong: index === 0 })),
-      letter,
-      { anchor: 'middle', backed: false },
-    );
-    const [left, right] = [xOf(piece.fromM), xOf(piece.toM)];
-    const half = Math.max(right - left, block.width + letter) / 2;
-    const middle = Math.min(Math.max((left + right) / 2, half), width - half);
-    return { piece, block, left, right, middle, from: middle - half, to: middle + half };
-  });
+  const { letter } = frame;
+  const outlines = pieces.map((piece) => outlineOf(piece, frame, house));
   const rows = inRows(outlines);
   const count = Math.max(0, ...rows.map((row) => row + 1));
   const rowHeight = letter * 3.2;
-  const shapes = outlines.flatMap(({ piece, block, left, right, middle }, index) => {
+  const shapes = outlines.flatMap(({ piece, block, left, right, wordsX }, index) => {
     const y = top + 2 + rowHeight * (rows[index] ?? 0);
     const isPlaced = piece.item.span !== null || placesOf(piece.item).length > 0;
     return [
@@ -161,7 +194,7 @@ const pieceTier = (
         fill: 'paper',
         ...(isPlaced ? {} : { dash: 'hidden' }),
       }),
-      ...block.at({ x: middle - block.width / 2, y: y + letter * 0.12 }),
+      ...block.at({ x: wordsX, y: y + letter * 0.12 }),
     ];
   });
   return { shapes, height: count * rowHeight + 2 };

@@ -9,8 +9,7 @@ export type Box = {
 };
 
 const overlapArea = (one: Box, other: Box): number => {
-  const across =
-    Math.min(one.x + one.width, other.x + other.width) - Math.max(one.x, other.x);
+  const across = Math.min(one.x + one.width, other.x + other.width) - Math.max(one.x, other.x);
   const down = Math.min(one.y + one.height, other.y + other.height) - Math.max(one.y, other.y);
   return across > 0 && down > 0 ? across * down : 0;
 };

@@ -22,7 +22,9 @@ const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
 /** a to z, then aa, ab and so on: a batten with more than 26 items is a list, not a drawing. */
 const tagOf = (index: number): string => {
   const letter = LETTERS[index % LETTERS.length] ?? '';
-  return index < LETTERS.length ? letter : `${tagOf(Math.floor(index / LETTERS.length) - 1)}${letter}`;
+  return index < LETTERS.length
+    ? letter
+    : `${tagOf(Math.floor(index / LETTERS.length) - 1)}${letter}`;
 };
 
 export const hangingItems = (set: SetAssessment): readonly HangingItem[] =>
@@ -35,8 +37,16 @@ export const hangingItems = (set: SetAssessment): readonly HangingItem[] =>
       takeoff.by === 'units'
         ? lines.flatMap(({ name, xs }) => (xs === null ? [] : [{ name, xs }]))
         : [];
-    return { tag, item, span, parts: [...points, ...units] };
+    return { tag, item, span, parts: distinctPlaces([...points, ...units]) };
   });
+
+/** A clamp hangs where its unit hangs: parts with the same places are told once. */
+const distinctPlaces = (parts: readonly HangingPart[]): readonly HangingPart[] => {
+  const keyOf = ({ xs }: HangingPart): string => xs.join(' ');
+  return parts.filter(
+    (part, index) => parts.findIndex((other) => keyOf(other) === keyOf(part)) === index,
+  );
+};
 
 /** Every place once, from stage right to stage left. */
 export const placesOf = ({ parts }: HangingItem): readonly number[] =>

@@ -142,11 +142,7 @@ const heightLabel = (words: string, y: number, { options }: HungFrame): Shape =>
     backed: true,
   });
 
-const positionShapes = (
-  set: SetAssessment,
-  house: House,
-  frame: HungFrame,
-): readonly Shape[] => {
+const positionShapes = (set: SetAssessment, house: House, frame: HungFrame): readonly Shape[] => {
   const trims = (set.hang?.trims ?? []).flatMap(({ name, height }) =>
     height.known ? [{ name, heightM: height.value as number }] : [],
   );
@@ -167,11 +163,7 @@ const positionShapes = (
 };
 
 /** Heights and widths at one scale; where the width forces another, the drawing says so. */
-export const hungDrawing = (
-  set: SetAssessment,
-  house: House,
-  options: HungOptions,
-): Drawing => {
+export const hungDrawing = (set: SetAssessment, house: House, options: HungOptions): Drawing => {
   const { width, height, letter } = options;
   const title = `Set ${set.lineSet.id} from the house`;
   if (set.hang === null) {

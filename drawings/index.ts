@@ -1,3 +1,33 @@
+export type { ArborOptions } from './arbor-drawing.ts';
+export { arborDrawing } from './arbor-drawing.ts';
+export type { BalanceOptions } from './balance-drawing.ts';
+export { balanceDrawing } from './balance-drawing.ts';
+export type { OpenRegion } from './balance-regions.ts';
+export { openRegions } from './balance-regions.ts';
+export { stretchesOf } from './balance-subject.ts';
+export type { FrontOptions } from './batten-front.ts';
+export { battenFrontDrawing, fromCentre } from './batten-front.ts';
+export type { GlyphName } from './glyphs.ts';
+export { GLYPH_NAMES, glyph, glyphWord } from './glyphs.ts';
+export type { HangingItem, HangingPart } from './hanging-points.ts';
+export { hangingItems, placesOf } from './hanging-points.ts';
+export type { HeightScale } from './height-scale.ts';
+export { fitHeights, heightToY } from './height-scale.ts';
+export type { HungOptions } from './hung-drawing.ts';
+export { hungDrawing } from './hung-drawing.ts';
+export { linesOfText, textWidth } from './lettering.ts';
+export { suspensionSentence } from './no-arbor.ts';
+export type { HatchForm, Medium, Palette } from './pens.ts';
+export {
+  DASHES,
+  HATCHES,
+  LETTER_STRETCH,
+  LETTER_WEIGHT,
+  lineWidth,
+  PAPER_PALETTE,
+  SCREEN_PALETTE,
+} from './pens.ts';
+export { scaleBar } from './scale-bar.ts';
 export type {
   Anchor,
   Circle,
@@ -19,44 +49,13 @@ export type {
   Weight,
 } from './shape.ts';
 export { circle, group, lettering, line, path, point, polygon, polyline, rect } from './shape.ts';
-export type { HatchForm, Medium, Palette } from './pens.ts';
-export {
-  DASHES,
-  HATCHES,
-  LETTER_STRETCH,
-  LETTER_WEIGHT,
-  PAPER_PALETTE,
-  SCREEN_PALETTE,
-  lineWidth,
-} from './pens.ts';
-export { drawingToSvg } from './svg.ts';
-export { linesOfText, textWidth } from './lettering.ts';
-export type { HeightScale } from './height-scale.ts';
-export { fitHeights, heightToY } from './height-scale.ts';
-export { scaleBar } from './scale-bar.ts';
-export type { TradeWord } from './trade-words.ts';
-export { heavySide, tradeWord } from './trade-words.ts';
-export type { GlyphName } from './glyphs.ts';
-export { GLYPH_NAMES, glyph, glyphWord } from './glyphs.ts';
-export type { BalanceOptions } from './balance-drawing.ts';
-export { balanceDrawing } from './balance-drawing.ts';
-export type { StackOptions } from './stack-drawing.ts';
-export { stackDrawing } from './stack-drawing.ts';
-export type { FrontOptions } from './batten-front.ts';
-export { battenFrontDrawing, fromCentre } from './batten-front.ts';
-export type { HangingItem, HangingPart } from './hanging-points.ts';
-export { hangingItems, placesOf } from './hanging-points.ts';
-export { suspensionSentence } from './no-arbor.ts';
-export { countWords, massOfCounts } from './stack-drawing.ts';
-export type { OpenRegion } from './balance-regions.ts';
-export { openRegions } from './balance-regions.ts';
-export { stretchesOf } from './balance-subject.ts';
-export type { ArborOptions } from './arbor-drawing.ts';
-export { arborDrawing } from './arbor-drawing.ts';
-export type { HungOptions } from './hung-drawing.ts';
-export { hungDrawing } from './hung-drawing.ts';
 export type { SliceOptions } from './slice-drawing.ts';
 export { sliceDrawing } from './slice-drawing.ts';
+export type { StackOptions } from './stack-drawing.ts';
+export { countWords, massOfCounts, stackDrawing } from './stack-drawing.ts';
+export { drawingToSvg } from './svg.ts';
+export type { TradeWord } from './trade-words.ts';
+export { heavySide, tradeWord } from './trade-words.ts';
 export type { Wall, WallColumn, WallOptions } from './wall-drawing.ts';
 export { wallDrawing } from './wall-drawing.ts';
 export type { WallSigns } from './wall-signs.ts';

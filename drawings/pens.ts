@@ -1,5 +1,5 @@
 /** What pens, weights, dashes and hatches become on a screen and on paper. Values: look/tokens. */
-import type { Dash, Hatch, LetterWidth, Lettering, Pen, Weight } from './shape.ts';
+import type { Dash, Hatch, Lettering, LetterWidth, Pen, Weight } from './shape.ts';
 
 export type Medium = 'screen' | 'paper';
 
@@ -69,10 +69,10 @@ export type HatchForm = {
 };
 
 export const HATCHES: Readonly<Record<Hatch, HatchForm>> = {
-  lock: { tile: 6, angle: 45, pen: 'line', lineWidth: 1.1, dots: false },
-  cut: { tile: 7, angle: 45, pen: 'ink', lineWidth: 1, dots: false },
-  notHeld: { tile: 7, angle: -45, pen: 'red', lineWidth: 1.6, dots: false },
-  planned: { tile: 6, angle: -45, pen: 'line', lineWidth: 1, dots: false },
+  lock: { tile: 6, angle: 45, pen: 'line', lineWidth: 0.6, dots: false },
+  cut: { tile: 5, angle: 45, pen: 'ink', lineWidth: 0.9, dots: false },
+  notHeld: { tile: 7, angle: -45, pen: 'red', lineWidth: 1, dots: false },
+  planned: { tile: 6, angle: -45, pen: 'line', lineWidth: 0.6, dots: false },
   hands: { tile: 9, angle: 0, pen: 'line', lineWidth: 1.8, dots: true },
 };
 

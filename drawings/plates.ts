@@ -7,7 +7,7 @@ export type PlateLook = 'solid' | 'outlined' | 'spreader';
 
 export type Plate = {
   readonly look: PlateLook;
-  /** Share of the full width: old cast that only serves as pipe weight is wider, a half narrower. */
+  /** Share of the full width: what only serves as pipe weight is wider, a half narrower. */
   readonly width: number;
   readonly bottomM: number;
   readonly thicknessM: number;
@@ -66,7 +66,12 @@ const spreaderAfter = (
 
 const withPlate = (
   growing: Growing,
-  { run, kind, thicknessM, house }: {
+  {
+    run,
+    kind,
+    thicknessM,
+    house,
+  }: {
     run: StackRun;
     kind: BrickKind;
     thicknessM: number;
@@ -97,10 +102,7 @@ const withBand = (before: Growing, run: StackRun, bottomM: number): readonly Pla
   const last = before.bands.at(-1);
   const count = { kind: run.kind, count: run.count };
   if (last === undefined || last.tag !== run.tag) {
-    return [
-      ...before.bands,
-      { tag: run.tag, counts: [count], bottomM, topM: before.topM },
-    ];
+    return [...before.bands, { tag: run.tag, counts: [count], bottomM, topM: before.topM }];
   }
   return [
     ...before.bands.slice(0, -1),
@@ -127,10 +129,7 @@ export const platesOf = (runs: readonly StackRun[], house: House): PlateStack | 
 };
 
 /** The runs of the plan or of the record; null where they are not known. */
-export const runsOf = (
-  set: SetAssessment,
-  of: 'plan' | 'record',
-): readonly StackRun[] | null => {
+export const runsOf = (set: SetAssessment, of: 'plan' | 'record'): readonly StackRun[] | null => {
   if (of === 'record') return set.recorded.state.stack;
   if (set.plan.known) return set.plan.value.stack.runs;
   const pipeWeight = set.lineSet.arbor?.pipeWeight ?? null;

@@ -1,5 +1,5 @@
 /** A bar of true length, in halves, so that a print that was shrunk still tells its scale. */
-import { FOOT, formatLength, metres, type UnitSystem } from '#quantities';
+import { FOOT, NO_BREAK_SPACE, type UnitSystem } from '#quantities';
 import type { Shape } from './shape.ts';
 import { group, lettering, point, rect } from './shape.ts';
 
@@ -10,11 +10,8 @@ const GAP = 6;
 const STEPS = [1, 2, 5, 10, 20, 50, 100] as const;
 
 /** The longest round length that is no longer than `room` units. */
-const lengthFor = (room: number, perMetre: number, units: UnitSystem): number => {
-  const stepM = units === 'customary' ? FOOT : 1;
-  const fitting = STEPS.filter((steps) => steps * stepM * perMetre <= room);
-  return (fitting.at(-1) ?? STEPS[0]) * stepM;
-};
+const stepsFor = (room: number, perUnit: number): number =>
+  STEPS.filter((steps) => steps * perUnit <= room).at(-1) ?? STEPS[0];
 
 /** The bar with its length in words, the left end of its top edge at (x, y). */
 export const scaleBar = ({
@@ -32,15 +29,16 @@ export const scaleBar = ({
   readonly units: UnitSystem;
   readonly letter: number;
 }): Shape => {
-  const lengthM = lengthFor(room, perMetre, units);
-  const width = lengthM * perMetre;
+  const perUnit = perMetre * (units === 'customary' ? FOOT : 1);
+  const steps = stepsFor(room, perUnit);
+  const width = steps * perUnit;
   const outline = { stroke: 'ink', weight: 'thin' } as const;
-  const words = formatLength(metres(lengthM), units, { customaryLength: 'decimalFeet' });
+  const words = `${steps}${NO_BREAK_SPACE}${units === 'customary' ? 'ft' : 'm'}`;
   return group(
     [
       rect(0, 0, width / 2, THICKNESS, { ...outline, fill: 'solid' }),
       rect(width / 2, 0, width / 2, THICKNESS, { ...outline, fill: 'paper' }),
-      lettering(width + GAP, THICKNESS + letter * 0.25, words.replace('.00', ''), letter, {
+      lettering(width + GAP, THICKNESS + letter * 0.25, words, letter, {
         pen: 'ink2',
       }),
     ],

@@ -5,16 +5,7 @@
  */
 
 /** Inks and pencils. Blue points, ochre says look first, red says that nothing holds it. */
-export type Pen =
-  | 'ink'
-  | 'ink2'
-  | 'line'
-  | 'rule'
-  | 'solid'
-  | 'paper'
-  | 'blue'
-  | 'red'
-  | 'ochre';
+export type Pen = 'ink' | 'ink2' | 'line' | 'rule' | 'solid' | 'paper' | 'blue' | 'red' | 'ochre';
 
 /** Thick: cut by the section. Mid: outline of a thing. Thin: rope. Hair: dimension, ruling. */
 export type Weight = 'hair' | 'thin' | 'mid' | 'thick' | 'curve' | 'pencil';
@@ -94,7 +85,7 @@ export type Group = {
   readonly at: Point;
   readonly scale: number;
   readonly shapes: readonly Shape[];
-  /** What the group shows, by a stable name: `curve`, `now`, `jump 7.01`; for tests and for taps. */
+  /** What the group shows, by a stable name: `curve`, `now`, `jump`; for tests and for taps. */
   readonly part?: string;
 };
 
@@ -130,13 +121,14 @@ export const polygon = (points: readonly Point[], style: Style): Polyline =>
 
 export const path = (d: string, style: Style): Path => ({ kind: 'path', d, ...style });
 
-export const rect = (
-  x: number,
-  y: number,
-  width: number,
-  height: number,
-  style: Style,
-): Rect => ({ kind: 'rect', x, y, width, height, ...style });
+export const rect = (x: number, y: number, width: number, height: number, style: Style): Rect => ({
+  kind: 'rect',
+  x,
+  y,
+  width,
+  height,
+  ...style,
+});
 
 export const circle = (x: number, y: number, radius: number, style: Style): Circle => ({
   kind: 'circle',

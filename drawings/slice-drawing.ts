@@ -1,9 +1,9 @@
 /** The balance of one set in one row: a slice of its curve that can be compared down a column. */
-import type { SetAssessment } from '#assessment';
-import type { Extremes } from '#balance';
+import type { SetAssessment, SetPlan } from '#assessment';
 import type { House } from '#house';
+import { stretchesOf } from './balance-subject.ts';
 import type { Drawing, Shape } from './shape.ts';
-import { group, line, polyline, polygon, point } from './shape.ts';
+import { group, line, point, polygon, polyline } from './shape.ts';
 
 export type SliceOptions = {
   readonly width: number;
@@ -44,22 +44,34 @@ const bracketShapes = (
     );
   });
 
+type Ends = { readonly leastN: number; readonly mostN: number };
+
+const freeEnds = ({ freeExtremes }: SetPlan): Ends => ({
+  leastN: freeExtremes.least.imbalance,
+  mostN: freeExtremes.most.imbalance,
+});
+
+/** Over the whole travel, with what a resting piece leaves open, and nothing below the low stop. */
+const travelEnds = ({ set, curve }: SetPlan): Ends => {
+  const ends = stretchesOf(set, curve).flatMap(({ from, to }) => [from, to]);
+  return {
+    leastN: Math.min(...ends.map(({ lowN }) => lowN)),
+    mostN: Math.max(...ends.map(({ highN }) => highN)),
+  };
+};
+
 const barBetween = (
-  { least, most }: Extremes,
+  { leastN, mostN }: Ends,
   { xOf, middle }: SliceFrame,
   weight: 'thick' | 'thin',
-): Shape => line(xOf(least.imbalance), middle, xOf(most.imbalance), middle, { stroke: 'ink', weight });
+): Shape => line(xOf(leastN), middle, xOf(mostN), middle, { stroke: 'ink', weight });
 
 /** From the free range out to the worst on the deck, ending in an arrow head. */
-const landedShapes = (
-  free: Extremes,
-  travel: Extremes,
-  { xOf, middle }: SliceFrame,
-): readonly Shape[] =>
+const landedShapes = (free: Ends, travel: Ends, { xOf, middle }: SliceFrame): readonly Shape[] =>
   (
     [
-      [free.least.imbalance, travel.least.imbalance],
-      [free.most.imbalance, travel.most.imbalance],
+      [free.leastN, travel.leastN],
+      [free.mostN, travel.mostN],
     ] as const
   )
     .filter(([inside, outside]) => Math.abs(xOf(outside) - xOf(inside)) > 3)
@@ -91,11 +103,7 @@ const nowShape = (nowN: number, { xOf, middle }: SliceFrame): Shape => {
 };
 
 /** One row of the schedule: thick = free of the deck, dashed = brought in with all bricks. */
-export const sliceDrawing = (
-  set: SetAssessment,
-  house: House,
-  options: SliceOptions,
-): Drawing => {
+export const sliceDrawing = (set: SetAssessment, house: House, options: SliceOptions): Drawing => {
   const { width, height, nowN } = options;
   const frame = frameOf(house, options);
   const { lockLimit } = house.rules;
@@ -117,8 +125,8 @@ export const sliceDrawing = (
         ];
   const planned = set.plan.known
     ? [
-        ...landedShapes(set.plan.value.freeExtremes, set.plan.value.travelExtremes, frame),
-        barBetween(set.plan.value.freeExtremes, frame, 'thick'),
+        ...landedShapes(freeEnds(set.plan.value), travelEnds(set.plan.value), frame),
+        barBetween(freeEnds(set.plan.value), frame, 'thick'),
       ]
     : [];
   return {

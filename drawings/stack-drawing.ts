@@ -4,12 +4,12 @@ import type { House } from '#house';
 import { formatLength, formatMass, kilograms, metres } from '#quantities';
 import type { Box } from './boxes.ts';
 import { emptyDrawing } from './empty-drawing.ts';
+import { suspensionSentence } from './no-arbor.ts';
 import type { PlateBand, PlateStack } from './plates.ts';
 import { platesOf, runsOf } from './plates.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { group, line, rect } from './shape.ts';
 import { textBlock } from './text-block.ts';
-import { suspensionSentence } from './no-arbor.ts';
 import { tradeWord } from './trade-words.ts';
 
 export type StackOptions = {
@@ -21,6 +21,8 @@ export type StackOptions = {
 };
 
 type StackFrame = {
+  /** The rods are drawn broken: at the scale of the whole rod the plates would run together. */
+  readonly isBroken: boolean;
   readonly yOf: (heightM: number) => number;
   readonly centreX: number;
   readonly brickWidth: number;
@@ -32,17 +34,27 @@ const PAN = 5;
 const MARGIN = 4;
 const COLLAR = 5;
 
+/** Below this many units a plate is a line among lines. */
+const LEAST_PLATE = 3.2;
+/** Share of the height that a stack takes when the rods above it are broken off. */
+const BROKEN_SHARE = 0.74;
+
 const frameOf = (
-  { heightM }: PlateStack,
+  { heightM, plates }: PlateStack,
   rodM: number | null,
   { width, height }: StackOptions,
 ): StackFrame => {
   const panY = height - MARGIN - PAN;
-  const tallestM = Math.max(rodM ?? 0, heightM, 0.1);
-  const perMetre = (panY - MARGIN - 2 * COLLAR) / tallestM;
+  const room = panY - MARGIN - 2 * COLLAR;
+  const wholeM = Math.max(rodM ?? 0, heightM, 0.1);
+  const thinnestM = Math.min(...plates.map(({ thicknessM }) => thicknessM));
+  const isBroken =
+    heightM > 0 && heightM < BROKEN_SHARE * wholeM && (room / wholeM) * thinnestM < LEAST_PLATE;
+  const perMetre = isBroken ? (room * BROKEN_SHARE) / heightM : room / wholeM;
   const brickWidth = Math.min(78, width * 0.3);
-  const rodTop = rodM === null ? MARGIN : panY - rodM * perMetre;
+  const rodTop = rodM === null || isBroken ? MARGIN : panY - rodM * perMetre;
   return {
+    isBroken,
     yOf: (heightAboveM) => panY - heightAboveM * perMetre,
     centreX: brickWidth * 0.66,
     brickWidth,
@@ -51,26 +63,44 @@ const frameOf = (
   };
 };
 
-const carriageShapes = ({ centreX, brickWidth, rodTop, panY }: StackFrame): readonly Shape[] => {
+/** Two short strokes across a line: a part of it is left out. */
+const breakMark = (x: number, y: number): readonly Shape[] => {
+  const outline = { stroke: 'ink', weight: 'thin' } as const;
+  return [
+    rect(x - 4, y - 1.5, 8, 3, { fill: 'paper' }),
+    line(x - 4, y, x + 4, y - 3, outline),
+    line(x - 4, y + 3, x + 4, y, outline),
+  ];
+};
+
+const carriageShapes = (frame: StackFrame): readonly Shape[] => {
+  const { centreX, brickWidth, rodTop, panY, isBroken } = frame;
   const rod = brickWidth * 0.42;
+  const breaks = isBroken
+    ? [centreX - rod, centreX + rod].flatMap((x) => breakMark(x, rodTop + 5))
+    : [];
   const outline = { stroke: 'ink', weight: 'mid' } as const;
   return [
     line(centreX - rod, rodTop, centreX - rod, panY, outline),
     line(centreX + rod, rodTop, centreX + rod, panY, outline),
     rect(centreX - brickWidth * 0.63, panY, brickWidth * 1.26, PAN, { fill: 'solid' }),
+    ...breaks,
   ];
 };
 
 const plateShapes = ({ plates }: PlateStack, frame: StackFrame): readonly Shape[] => {
   const { yOf, centreX, brickWidth } = frame;
-  const outlined = { stroke: 'ink', weight: 'thin', fill: 'paper' } as const;
   return plates.map(({ look, width, bottomM, thicknessM }) => {
     const top = yOf(bottomM + thicknessM);
     const across = brickWidth * width;
     const box: Box = { x: centreX - across / 2, y: top, width: across, height: yOf(bottomM) - top };
     // A hair of paper between solid plates, so that they can be counted.
     const gap = Math.min(1, box.height * 0.2);
-    const style = look === 'outlined' ? outlined : ({ fill: 'solid' } as const);
+    const weight = box.height < LEAST_PLATE ? 'hair' : 'thin';
+    const style =
+      look === 'outlined'
+        ? ({ stroke: 'ink', weight, fill: 'paper' } as const)
+        : ({ fill: 'solid' } as const);
     return rect(box.x, box.y + gap / 2, box.width, box.height - gap, style);
   });
 };
@@ -82,10 +112,7 @@ const collarShapes = ({ heightM }: PlateStack, frame: StackFrame): readonly Shap
   return [rect(centreX - half, y, 2 * half, COLLAR - 1, { fill: 'solid' })];
 };
 
-export const countWords = (
-  counts: PlateBand['counts'],
-  house: House,
-): string =>
+export const countWords = (counts: PlateBand['counts'], house: House): string =>
   counts
     .map(({ kind, count }) => {
       const name = house.brickKinds.find(({ id }) => id === kind)?.name ?? kind;
@@ -106,8 +133,8 @@ const bandWords = ({ tag, counts }: PlateBand, house: House): readonly string[] 
   const mass =
     massKg === null ? 'mass not known' : formatMass(kilograms(massKg), house.units, { style });
   return tag === 'pipe'
-    ? [tradeWord(house, 'pipeWeight'), `${mass}, stays`]
-    : [`show ${tradeWord(house, 'bricks')}`, mass];
+    ? [`${mass}, ${tradeWord(house, 'pipeWeight')}, stays`]
+    : [`${mass}, show ${tradeWord(house, 'bricks')}`];
 };
 
 type LabelledBand = {
@@ -137,18 +164,20 @@ const bracketShapes = (
 ): readonly Shape[] => {
   const x = centreX + brickWidth * 0.72;
   const hair = { stroke: 'ink', weight: 'thin' } as const;
-  return stacked(bands, letter, height + letter * 0.5).flatMap(({ lines, top, bottom, middle, y }) => {
-    const block = textBlock(lines, letter);
-    const words = x + letter * 0.9;
-    const tie = y + Math.min(block.height / 2, letter * 0.6);
-    return [
-      line(x, top, x, bottom, hair),
-      line(x - 4, top, x, top, hair),
-      line(x - 4, bottom, x, bottom, hair),
-      line(x, middle, words - 3, tie, hair),
-      ...block.at({ x: words, y }),
-    ];
-  });
+  return stacked(bands, letter, height + letter * 0.5).flatMap(
+    ({ lines, top, bottom, middle, y }) => {
+      const block = textBlock(lines, letter);
+      const words = x + letter * 0.9;
+      const tie = y + Math.min(block.height / 2, letter * 0.6);
+      return [
+        line(x, top, x, bottom, hair),
+        line(x - 4, top, x, top, hair),
+        line(x - 4, bottom, x, bottom, hair),
+        line(x, middle, words - 3, tie, hair),
+        ...block.at({ x: words, y }),
+      ];
+    },
+  );
 };
 
 const labelled = (
@@ -174,20 +203,16 @@ const labelled = (
     round: 'down',
     customaryLength: 'inches',
   });
-  const top = yOf(rodM);
+  const top = frame.isBroken ? frame.rodTop : yOf(rodM);
   const bottom = yOf(stack.heightM) - COLLAR - 4;
   return [
     ...bands,
-    { top, bottom, middle: (top + bottom) / 2, lines: [{ text: free }, { text: 'of rod free' }] },
+    { top, bottom, middle: (top + bottom) / 2, lines: [{ text: `${free} of rod free` }] },
   ];
 };
 
 /** Every plate on the arbor at its thickness, to the scale of the usable rod. */
-export const stackDrawing = (
-  set: SetAssessment,
-  house: House,
-  options: StackOptions,
-): Drawing => {
+export const stackDrawing = (set: SetAssessment, house: House, options: StackOptions): Drawing => {
   const { width, height } = options;
   const title = `Stack of set ${set.lineSet.id}, ${options.of === 'plan' ? 'planned' : 'recorded'}`;
   const { arbor } = set.lineSet;

@@ -42,7 +42,7 @@ const patternSvg = (hatch: Hatch, { palette, idPrefix = 'h' }: SvgOptions): stri
     ? `<circle cx="${quarter}" cy="${quarter}" r="${width / 2}" fill="${ink}"/>` +
       `<circle cx="${digits(tile * 0.75)}" cy="${digits(tile * 0.75)}" r="${width / 2}" ` +
       `fill="${ink}"/>`
-    : `<path d="M0 0V${tile}" stroke="${ink}" stroke-width="${width}"/>`;
+    : `<path d="M${digits(tile / 2)} 0V${tile}" stroke="${ink}" stroke-width="${width}"/>`;
   return (
     `<pattern id="${idPrefix}-${hatch}" width="${tile}" height="${tile}" ` +
     `patternUnits="userSpaceOnUse" patternTransform="rotate(${angle})">${body}</pattern>`

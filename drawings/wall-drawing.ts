@@ -13,9 +13,9 @@ import { linesOfText, textWidth } from './lettering.ts';
 import { heightWords, imbalanceWords } from './printed.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { lettering, line, rect } from './shape.ts';
+import { tradeWord } from './trade-words.ts';
 import type { WallSigns } from './wall-signs.ts';
 import { wallSigns } from './wall-signs.ts';
-import { tradeWord } from './trade-words.ts';
 
 export type WallOptions = {
   /** 28 on a monitor, 48 on a touch screen. */
@@ -97,18 +97,35 @@ const GUIDE_GAP = 6;
 
 const roomOf = ([top, bottom]: GuideSpan): number => bottom - top - GUIDE_GAP;
 
-/** Words turned along the guide, reading upward from the foot of their span. */
+type TurnedStyle = {
+  readonly x: number;
+  readonly letter: number;
+  readonly isState: boolean;
+  readonly isEmpty: boolean;
+};
+
+/**
+ * Words turned along the guide, reading upward from the foot of their span. The guide stops behind
+ * them: a line that shows between two words reads as a dash.
+ */
 const turned = (
   text: string,
   [, bottom]: GuideSpan,
-  { x, letter, isState, isEmpty }: { x: number; letter: number; isState: boolean; isEmpty: boolean },
-): Shape =>
-  lettering(x + letter * 0.34, bottom - GUIDE_GAP / 2, text, letter, {
-    turned: true,
-    backed: true,
-    weight: isState ? 'strong' : 'plain',
-    pen: isEmpty && !isState ? 'ink2' : 'ink',
-  });
+  { x, letter, isState, isEmpty }: TurnedStyle,
+): readonly Shape[] => {
+  const weight = isState ? 'strong' : 'plain';
+  const length = textWidth(text, letter, { weight });
+  const foot = bottom - GUIDE_GAP / 2;
+  return [
+    rect(x - letter / 2, foot - length, letter, length, { fill: 'paper' }),
+    lettering(x + letter * 0.34, foot, text, letter, {
+      turned: true,
+      backed: true,
+      weight,
+      pen: isEmpty && !isState ? 'ink2' : 'ink',
+    }),
+  ];
+};
 
 /**
  * The name where there is more room, the state word on the other side of the arbor, or behind
@@ -122,19 +139,19 @@ const turnedWords = (
   const [first, second] = roomOf(above) >= roomOf(below) ? [above, below] : [below, above];
   const style = { x, letter, isEmpty };
   if (word === null) {
-    return [turned(cutTo(name, roomOf(first), letter), first, { ...style, isState: false })];
+    return turned(cutTo(name, roomOf(first), letter), first, { ...style, isState: false });
   }
   const wordLength = textWidth(word, letter, { weight: 'strong' });
   if (wordLength <= roomOf(second)) {
     return [
-      turned(cutTo(name, roomOf(first), letter), first, { ...style, isState: false }),
-      turned(word, second, { ...style, isState: true }),
+      ...turned(cutTo(name, roomOf(first), letter), first, { ...style, isState: false }),
+      ...turned(word, second, { ...style, isState: true }),
     ];
   }
   const stated = turned(word, first, { ...style, isState: true });
   const rest: GuideSpan = [first[0], first[1] - wordLength - GUIDE_GAP];
-  if (textWidth(name, letter) > roomOf(rest)) return [stated];
-  return [stated, turned(name, rest, { ...style, isState: false })];
+  if (textWidth(name, letter) > roomOf(rest)) return stated;
+  return [...stated, ...turned(name, rest, { ...style, isState: false })];
 };
 
 const motorShapes = (x: number, { scale, topM }: WallFrame): readonly Shape[] => {
@@ -291,11 +308,7 @@ const rulingOf = (house: House, frame: WallFrame, width: number): readonly Shape
 };
 
 /** The elevation of the operating side, from records only. */
-export const wallDrawing = (
-  assessment: Assessment,
-  house: House,
-  options: WallOptions,
-): Wall => {
+export const wallDrawing = (assessment: Assessment, house: House, options: WallOptions): Wall => {
   const frame = frameOf(house, options);
   const width = options.margin + assessment.sets.length * options.columnWidth;
   return {

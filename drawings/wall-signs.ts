@@ -128,11 +128,7 @@ const staleWord = (set: SetAssessment, house: House, nowMs: number | null): stri
 };
 
 /** From the record alone; `nowMs` decides what is stale, null leaves age out. */
-export const wallSigns = (
-  set: SetAssessment,
-  house: House,
-  nowMs: number | null,
-): WallSigns => {
+export const wallSigns = (set: SetAssessment, house: House, nowMs: number | null): WallSigns => {
   const { service, tag, knowledge } = set.recorded.state;
   if (service === 'lockedOut') {
     const word = tag === null ? 'LOCKED OUT' : `LOCKED OUT, tag ${tag.number}`;

@@ -179,6 +179,16 @@ describe('pull test against the list', () => {
     expect(found('BAL-011', { ...scene, recorded })).toEqual([]);
   });
 
+  it('[BAL-011] halves the bricks that were off on double purchase', () => {
+    // Ten kilograms fewer than planned on the arbor are five at the batten.
+    const plan = { set: { ...balanceSet, purchase: 2 as const } };
+    const arborMass = reckoned(kilograms(140));
+    const scene = pulled(-10 + 5 * GRAVITY);
+    const recorded = { ...scene.recorded, arborMass };
+    expect(found('BAL-011', { ...scene, recorded, plan })).toEqual([]);
+    expect(found('BAL-011', { ...scene, recorded })).toHaveLength(1);
+  });
+
   it('[BAL-011] names all that hangs where it is more than one item, loom aside', () => {
     const other = { ...exampleItem, id: 'other', name: 'Other' };
     const scene = (items: readonly (typeof exampleItem)[]): Scene => ({
@@ -197,6 +207,23 @@ describe('pull test against the list', () => {
     expect(found('BAL-011', { ...scene, plan })[0]?.facts['suspect']).toBe('what lies on the deck');
     const free = { liftOff: metres(10) };
     expect(found('BAL-011', { ...scene, plan: free })[0]?.facts['suspect']).toBe('Frame');
+  });
+
+  it('[BAL-004] takes a pull test with the planned bricks on in place of the tolerances', () => {
+    // −150 N by the list; 60 N of tolerance would pass the lock, 50 N found by pull does not.
+    const curve = curveOf([
+      [1, -150, -150, 60],
+      [19, -150, -150, 60],
+    ]);
+    const plan = { curve };
+    expect(found('BAL-004', { plan })).toHaveLength(1);
+    expect(found('BAL-004', { ...pulled(-200), plan })).toEqual([]);
+    expect(found('BAL-004', { ...pulled(-201), plan })).toHaveLength(1);
+    const scene = pulled(-200);
+    const recorded = { ...scene.recorded, arborMass: reckoned(kilograms(151)) };
+    expect(found('BAL-004', { ...scene, recorded, plan })).toHaveLength(1);
+    const onDeck = { ...plan, liftOff: metres(11) };
+    expect(found('BAL-004', { ...pulled(-200), plan: onDeck })).toHaveLength(1);
   });
 
   it('[UNK-001] misses what hung and what was on the arbor at the test', () => {

@@ -30,6 +30,7 @@ describe('reading a curve', () => {
     expect(readingsBetween(curve, 1, 15).map(({ imbalanceN }) => imbalanceN)).toEqual([
       -300, -100, 50, -150,
     ]);
+    expect(readingsBetween(curve, 5, 5).map(({ imbalanceN }) => imbalanceN)).toEqual([50]);
     expect(furthest(readingsBetween(curve, 5, 15))?.heightM).toBe(15);
   });
 

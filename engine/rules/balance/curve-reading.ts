@@ -37,18 +37,26 @@ export const readCurve = ({ nodes }: Curve, heightM: number, side: Side): Readin
 /**
  * Every reading between two heights that can be the worst: both ends and both sides of each node
  * between them. The ends count only from inside, so that a range that begins at lift-off begins
- * with the piece in the air.
+ * with the piece in the air; a range of one height is that of a piece in the air.
  */
 export const readingsBetween = (curve: Curve, fromM: number, toM: number): readonly Reading[] => {
-  const ends = [readCurve(curve, fromM, 'above'), readCurve(curve, toM, 'below')];
+  const isInside = (heightM: number): boolean =>
+    heightM > fromM &&
+    heightM < toM &&
+    !isSameHeight(heightM, fromM) &&
+    !isSameHeight(heightM, toM);
   const inside = curve.nodes
-    .filter(({ height }) => height > fromM && height < toM)
-    .filter(({ height }) => !isSameHeight(height, fromM) && !isSameHeight(height, toM))
+    .filter(({ height }) => isInside(height))
     .flatMap(({ height }) => [
       readCurve(curve, height, 'below'),
       readCurve(curve, height, 'above'),
     ]);
-  return [ends[0] ?? null, ...inside, ends[1] ?? null].filter((reading) => reading !== null);
+  const readings = [
+    readCurve(curve, fromM, 'above'),
+    ...inside,
+    ...(isSameHeight(fromM, toM) ? [] : [readCurve(curve, toM, 'below')]),
+  ];
+  return readings.filter((reading) => reading !== null);
 };
 
 /** The reading that is furthest from balance; the first where several are. */

@@ -171,6 +171,16 @@ describe('held by the lock below lift-off', () => {
     ]);
   });
 
+  it('[BAL-003] has nothing to say of what would be under the low stop', () => {
+    const plan = { liftOff: metres(5), freeRange: { from: metres(5), to: metres(10) } };
+    const curve = curveOf([
+      [1, -900, 0],
+      [5, -50, 25],
+      [19, -60],
+    ]);
+    expect(found('BAL-003', { plan: { ...plan, curve } })).toEqual([]);
+  });
+
   it('[BAL-003] has nothing to say of a set that never lands', () => {
     expect(found('BAL-003', along([1, -900], [1.1, 0], [19, 0]))).toEqual([]);
   });

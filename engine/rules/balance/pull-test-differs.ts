@@ -25,7 +25,7 @@ export const pullTestDiffers = whenFlown((the) => {
 
 const PULL_TEST = 'pull test against the list';
 
-/** The list holds for the test only where the record says that all of the hang was on the batten. */
+/** The list holds for the test only where the record says that all of the hang was up. */
 const hangsInPart = ({ hang, set: { recorded } }: PlannedCase): boolean => {
   const flying = (recorded.state.items ?? [])
     .filter(({ phase }) => phase === 'flying' || phase === 'attachedResting')

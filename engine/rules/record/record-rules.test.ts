@@ -185,6 +185,8 @@ describe('what holds a set as it stands', () => {
     expect(found('STA-004', standing(201, 201, holding(bull)))).toHaveLength(1);
     const lower = { ...bull, to: metres(9.9) };
     expect(found('STA-004', standing(-201, -201, holding(lower)))).toHaveLength(1);
+    const higher = { ...bull, from: metres(10.1), to: null };
+    expect(found('STA-004', standing(-201, -201, holding(higher)))).toHaveLength(1);
     const unrated = { ...bull, rating: null };
     expect(found('STA-004', standing(-201, -201, holding(unrated)))).toHaveLength(1);
   });

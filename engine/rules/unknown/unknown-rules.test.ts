@@ -55,7 +55,7 @@ describe('unknown values', () => {
     );
   });
 
-  it('[UNK-001] misses no plan where nothing hangs, where steel holds, or where no arbor is', () => {
+  it('[UNK-001] misses no plan where nothing hangs, steel holds, or no arbor is', () => {
     const blocks = (scene: Scene) => found('UNK-001', scene).map(({ facts }) => facts['blocks']);
     const set = { choice: missing, plan: missing };
     expect(blocks({ hang: null, set })).toEqual([]);

@@ -1,0 +1,54 @@
+/** Every sheet that a house and a show give, by id; each is made only when it is asked for. */
+import type { SheetContext } from './context.ts';
+import { setOf } from './context.ts';
+import { balanceCard } from './pages/balance-card.ts';
+import { brickTickets } from './pages/brick-tickets.ts';
+import { galleryStockSheet } from './pages/gallery-stock.ts';
+import { hangingCard } from './pages/hanging-card.ts';
+import { scheduleSheet } from './pages/schedule.ts';
+import { takeOffSheet } from './pages/take-off.ts';
+import type { Sheet } from './sheet.ts';
+import { sameCode } from './sheet-code.ts';
+
+const OF_THE_HOUSE: Readonly<Record<string, (context: SheetContext) => Sheet>> = {
+  schedule: scheduleSheet,
+  'take-off': takeOffSheet,
+  'brick-tickets': brickTickets,
+  'gallery-stock': galleryStockSheet,
+};
+
+/** Sheets of the house first, then a balance card for each set and a hanging card for each hung. */
+export const sheetIds = ({ assessment }: Pick<SheetContext, 'assessment'>): readonly string[] => [
+  ...Object.keys(OF_THE_HOUSE),
+  ...assessment.sets.map(({ lineSet }) => `balance-card/${lineSet.id}`),
+  ...assessment.sets
+    .filter(({ hang }) => hang !== null)
+    .map(({ lineSet }) => `hanging-card/${lineSet.id}`),
+];
+
+/** One sheet; undefined where no sheet has that id, or its set is not in the house. */
+export const sheetOf = (context: SheetContext, id: string): Sheet | undefined => {
+  const whole = OF_THE_HOUSE[id];
+  if (whole !== undefined) return whole(context);
+  const slash = id.indexOf('/');
+  const kind = id.slice(0, Math.max(0, slash));
+  const set = setOf(context, id.slice(slash + 1));
+  if (set === undefined) return undefined;
+  if (kind === 'balance-card') return balanceCard(context, set);
+  return kind === 'hanging-card' && set.hang !== null ? hangingCard(context, set) : undefined;
+};
+
+export const allSheets = (context: SheetContext): readonly Sheet[] =>
+  sheetIds(context).flatMap((id) => {
+    const sheet = sheetOf(context, id);
+    return sheet === undefined ? [] : [sheet];
+  });
+
+export type CodeAnswer = 'current' | 'superseded' | 'no such sheet';
+
+/** What to say of a printed code, from the documents as they are now. */
+export const answerCode = (context: SheetContext, id: string, typed: string): CodeAnswer => {
+  const sheet = sheetOf(context, id);
+  if (sheet === undefined) return 'no such sheet';
+  return sameCode(typed, sheet.footer.code) ? 'current' : 'superseded';
+};

@@ -1,0 +1,35 @@
+export { heavySide, type TradeWord, tradeWord } from '#drawings';
+export type { CodeAnswer } from './all-sheets.ts';
+export { allSheets, answerCode, sheetIds, sheetOf } from './all-sheets.ts';
+export type { SheetContext } from './context.ts';
+export { BODY_WIDTH } from './page-parts.ts';
+export { sheetAddress } from './qr-drawing.ts';
+export type {
+  Block,
+  Column,
+  Columns,
+  DrawingBlock,
+  Heading,
+  InkLines,
+  Inline,
+  List,
+  Notice,
+  Paragraph,
+  Proofs,
+  Row,
+  Sheet,
+  SheetData,
+  SheetKind,
+  Stamp,
+  Table,
+  Tickets,
+  Words,
+} from './sheet.ts';
+export { SHEET_KINDS } from './sheet.ts';
+export { sameCode, sheetCode } from './sheet-code.ts';
+export { levelWord, type SaidFinding, sayFinding } from './words/say-finding.ts';
+export { type SayOptions, sayMeasure } from './words/say-measure.ts';
+export { sayMoment } from './words/say-moment.ts';
+export { unitWords } from './words/say-units.ts';
+export { type SaidWorking, sayWorking } from './words/say-working.ts';
+export { inHouseWords } from './words/trade-translation.ts';

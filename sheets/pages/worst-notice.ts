@@ -1,0 +1,87 @@
+/** The first thing on a balance card: the worst height, which way, and whether the lock has it. */
+import { heavySide, tradeWord } from '#drawings';
+import type { House } from '#house';
+import { GRAVITY } from '#quantities';
+import type { Notice, Words } from '../sheet.ts';
+import { strong } from '../sheet.ts';
+import { sayMeasure } from '../words/say-measure.ts';
+import { height, loadMass } from '../words/say-set.ts';
+import type { Reading, Worst } from './readings.ts';
+
+/** `just below 23'-0"`, `at 60'-0"`. */
+export const whereWords = ({ heightM, side }: Reading, house: House): string => {
+  const words = height(heightM, house);
+  if (side === 'at') return `at ${words}`;
+  return side === 'below' ? `just below ${words}` : `just above ${words}`;
+};
+
+const lockWords = (house: House, limitN: number): string =>
+  `the lock (${sayMeasure({ value: limitN, kind: 'force' }, house, { round: 'down' })})`;
+
+export type NoticeContext = {
+  readonly house: House;
+  /** Whether somebody stated a tolerance for every mass; else nothing is said of the worst case. */
+  readonly isDoubtWhole: boolean;
+};
+
+const againstLock = (
+  worst: Worst,
+  { house, isDoubtWhole }: NoticeContext,
+): { readonly degree: Notice['degree']; readonly words: string } => {
+  const { lockLimit } = house.rules;
+  if (!lockLimit.known) {
+    return {
+      degree: 'caution',
+      words: 'The house gives no limit for the lock: nothing is known to hold it.',
+    };
+  }
+  const limitN = lockLimit.value;
+  const lock = lockWords(house, limitN);
+  const pastKg = (Math.abs(worst.any.valueN) - limitN) / GRAVITY;
+  if (pastKg > 0) {
+    return { degree: 'danger', words: `NOT HELD: ${loadMass(pastKg, house)} past ${lock}.` };
+  }
+  const { withDoubt } = worst;
+  const atWorstN = Math.abs(withDoubt.valueN) + withDoubt.doubtN;
+  if (atWorstN > limitN) {
+    const size = loadMass(atWorstN / GRAVITY, house);
+    return {
+      degree: 'caution',
+      words: `Within ${lock} as listed; with every mass at its worst up to ${size}, past it.`,
+    };
+  }
+  return isDoubtWhole
+    ? { degree: 'note', words: `Within ${lock}, with every mass at its worst too.` }
+    : { degree: 'caution', words: `Within ${lock} as listed; not every tolerance is given.` };
+};
+
+/** `WORST: 321 lb ARBOR HEAVY`, where, and what the lock makes of it. */
+export const worstNotice = (worst: Worst, load: string, context: NoticeContext): Notice => {
+  const { house } = context;
+  const { degree, words } = againstLock(worst, context);
+  const sizeKg = Math.abs(worst.any.valueN) / GRAVITY;
+  const side = heavySide(house, worst.any.valueN).toUpperCase();
+  return {
+    kind: 'notice',
+    degree,
+    heading: `WORST: ${loadMass(sizeKg, house)} ${side}`,
+    words: [`${capital(whereWords(worst.any, house))}, ${load}. ${words}`],
+  };
+};
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+/** The same in one sentence, for the curve after something has left in view. */
+export const worstAfter = (worst: Worst, how: string, context: NoticeContext): Words => {
+  const { house } = context;
+  const { degree, words } = againstLock(worst, context);
+  const word = degree === 'danger' ? 'Danger: ' : degree === 'caution' ? 'Caution: ' : '';
+  const size = loadMass(Math.abs(worst.any.valueN) / GRAVITY, house);
+  const heavy = `${size} ${heavySide(house, worst.any.valueN)}`;
+  return [
+    strong(`${word}${capital(`after ${how}`)}: ${heavy}`),
+    ` ${whereWords(worst.any, house)}. ${words}`,
+  ];
+};
+
+export const allBricksOn = (house: House): string => `all ${tradeWord(house, 'bricks')} on`;

@@ -1,0 +1,105 @@
+/** What a rule said of the assessment, as a sentence in the house's words and units. */
+import type { Finding, Level, Measure } from '#findings';
+import type { House } from '#house';
+import { assert, unreachable } from '#outcome';
+import { GRAVITY } from '#quantities';
+import { ruleOf } from '#rules';
+import { sayMeasure } from './say-measure.ts';
+import { isMoment, sayMoment } from './say-moment.ts';
+import { inHouseWords } from './trade-translation.ts';
+
+export type SaidFinding = {
+  readonly title: string;
+  readonly sentence: string;
+  /** `Caution`, `Danger`; empty for a note, which has neither mark nor word. */
+  readonly word: string;
+  readonly level: Level;
+};
+
+export const levelWord = (level: Level): string => {
+  switch (level) {
+    case 'note':
+      return '';
+    case 'caution':
+      return 'Caution';
+    case 'stop':
+      return 'Danger';
+    default:
+      return unreachable(level);
+  }
+};
+
+/** How far past its limit, as a size; an imbalance is held against a force by its size. */
+const excessOf = ({ measured, limit }: Finding): Measure | null => {
+  if (measured === null || limit === null) return null;
+  const past = Math.abs(Math.abs(measured.value) - Math.abs(limit.value));
+  return measured.kind === 'imbalance'
+    ? { value: past / GRAVITY, kind: 'mass' }
+    : { value: past, kind: measured.kind };
+};
+
+/** Facts that a rule says in our own words. All others are names that somebody gave. */
+const OUR_WORDS: ReadonlySet<string> = new Set([
+  'basis',
+  'blocks',
+  'lower',
+  'stop',
+  'suspension',
+  'tag',
+  'upper',
+  'what',
+  'when',
+  'where',
+]);
+
+const factWords = (name: string, fact: Measure | string, house: House): string => {
+  if (typeof fact !== 'string') return sayMeasure(fact, house);
+  if (isMoment(fact)) return sayMoment(fact);
+  return OUR_WORDS.has(name) ? afterName(fact, house) : fact;
+};
+
+/** `Border 1: tolerance of the trim`: what stands before the colon is a name. */
+export const afterName = (words: string, house: Pick<House, 'words'>): string => {
+  const colon = words.indexOf(': ') + 1;
+  return `${words.slice(0, colon)}${inHouseWords(words.slice(colon), house)}`;
+};
+
+const wordsFor = (finding: Finding, house: House): ReadonlyMap<string, string> => {
+  const { measured, limit, at, facts } = finding;
+  const excess = excessOf(finding);
+  const said = Object.entries(facts).map(([name, fact]): readonly [string, string] => [
+    name,
+    factWords(name, fact, house),
+  ]);
+  return new Map([
+    ...(at.set === undefined ? [] : [['set', at.set] as const]),
+    ...(at.item === undefined ? [] : [['item', at.item] as const]),
+    ...(measured === null
+      ? []
+      : [['measured', sayMeasure(measured, house, { round: 'up' })] as const]),
+    ...(limit === null ? [] : [['limit', sayMeasure(limit, house, { round: 'down' })] as const]),
+    ...(excess === null ? [] : [['excess', sayMeasure(excess, house, { round: 'up' })] as const]),
+    ...said,
+  ]);
+};
+
+/**
+ * Fills the sentence of the finding's rule. A code without a rule, or a place in the sentence
+ * that the finding does not fill, is a defect: a sheet must not go out with a hole in it.
+ */
+export const sayFinding = (finding: Finding, house: House): SaidFinding => {
+  const rule = ruleOf(finding.code);
+  assert(rule !== undefined, `rule ${finding.code} is declared`);
+  const words = wordsFor(finding, house);
+  const sentence = inHouseWords(rule.says, house).replace(/\{([^}]+)\}/g, (_, name: string) => {
+    const said = words.get(name);
+    assert(said !== undefined, `finding ${finding.code} says {${name}}`);
+    return said;
+  });
+  return {
+    title: inHouseWords(rule.title, house),
+    sentence,
+    word: levelWord(finding.level),
+    level: finding.level,
+  };
+};

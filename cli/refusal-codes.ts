@@ -1,0 +1,28 @@
+/** Refusals of the command line itself; those of documents and inputs keep their own codes. */
+export const COMMAND_REFUSALS = {
+  noFile: {
+    code: 'CLI-001',
+    title: 'No file',
+    meaning: 'A file is not there or cannot be read.',
+  },
+  noDocument: {
+    code: 'CLI-002',
+    title: 'No such document',
+    meaning: 'No schema has this name.',
+  },
+  noSet: {
+    code: 'CLI-003',
+    title: 'No such set',
+    meaning: 'The house has no set of this name.',
+  },
+  noCalculation: {
+    code: 'CLI-004',
+    title: 'No such calculation',
+    meaning: 'No calculation has this name.',
+  },
+  noSheet: {
+    code: 'CLI-005',
+    title: 'No such sheet',
+    meaning: 'No sheet of this job has this id.',
+  },
+} as const;

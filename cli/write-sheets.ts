@@ -1,0 +1,78 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { assess } from '#assessment';
+import { csvOf, type Paper, renderPdf } from '#print';
+import { judge } from '#rules';
+import { type SheetContext, sheetIds, sheetOf } from '#sheets';
+import { EXIT, type ExitCode } from './exit-codes.ts';
+import { type Opened, openDocuments } from './open-documents.ts';
+import { COMMAND_REFUSALS } from './refusal-codes.ts';
+import { progress, sayRefusals, type Voice } from './voice.ts';
+
+export type SheetOptions = {
+  readonly house: string;
+  readonly show: string;
+  readonly out: string;
+  readonly paper: Paper;
+  readonly by: string;
+  readonly state?: string;
+  readonly only?: string;
+  readonly json?: boolean;
+};
+
+/** Writes every sheet of a show as PDF, and as CSV where it has a table. */
+export const writeSheets = async (voice: Voice, options: SheetOptions): Promise<ExitCode> => {
+  const opened = await openDocuments(voice, { ...options, state: options.state });
+  if (opened === null) return EXIT.badInput;
+  const context = contextOf(opened, options.by);
+  const known = sheetIds(context);
+  const ids = options.only === undefined ? known : known.filter((id) => id === options.only);
+  if (ids.length === 0) {
+    const { code } = COMMAND_REFUSALS.noSheet;
+    const accepted = known.join(', ');
+    sayRefusals(voice, '--only', [{ code, path: '', found: `"${options.only}"`, accepted }]);
+    return EXIT.badInput;
+  }
+  const say = progress(voice, 'Sheets', ids.length);
+  const files: string[] = [];
+  for (const [index, id] of ids.entries()) {
+    files.push(...(await writeOne(context, id, options)));
+    say(index + 1);
+  }
+  voice.out(
+    options.json === true
+      ? `${JSON.stringify({ files }, null, 2)}\n`
+      : `${files.length} files in ${options.out}. NOT AN ORDER OF WORK: DO NOT LOAD BY THEM.\n`,
+  );
+  return EXIT.clear;
+};
+
+const contextOf = ({ house, show, state }: Opened, by: string): SheetContext => {
+  const recorded = state?.state ?? null;
+  const assessment = assess(house.house, show.show, recorded);
+  const now = new Date();
+  return {
+    house: house.house,
+    show: show.show,
+    state: recorded,
+    assessment,
+    findings: judge(house.house, show.show, recorded, assessment, { nowMs: now.getTime() }),
+    stamp: { revision: 'from file', printedAt: now.toISOString(), printedBy: by },
+  };
+};
+
+const writeOne = async (
+  context: SheetContext,
+  id: string,
+  { out, paper }: SheetOptions,
+): Promise<readonly string[]> => {
+  const sheet = sheetOf(context, id);
+  if (sheet === undefined) return [];
+  const base = join(out, ...id.split('/'));
+  await mkdir(dirname(base), { recursive: true });
+  await writeFile(`${base}.pdf`, await renderPdf(sheet, paper));
+  const csv = csvOf(sheet);
+  if (csv === null) return [`${base}.pdf`];
+  await writeFile(`${base}.csv`, csv);
+  return [`${base}.pdf`, `${base}.csv`];
+};

@@ -1,0 +1,41 @@
+/**
+ * Screens against axe-core, the reference engine for WCAG checks by machine, in every size and
+ * light; and that no screen is wider than the device.
+ */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { violationsOf } from './axe.ts';
+import { goTo, LIGHTS, openBrowser, openPage, WIDTHS } from './browser.ts';
+import { type HouseServer, startHouseServer } from './house-server.ts';
+
+let server: HouseServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+const SCREENS = ['/hang-list', '/set/11', '/set/M1', '/sheets/balance-card/11', '/house'];
+
+const VIEWS = WIDTHS.flatMap((width) => LIGHTS.map((light) => ({ width, light })));
+
+describe.each(VIEWS)('$width px, $light', (view) => {
+  let page: Page;
+  beforeAll(async () => {
+    page = await openPage(browser, server.address, view);
+  });
+  afterAll(() => page.context().close());
+
+  it.each(SCREENS)('%s', async (path) => {
+    await goTo(page, path);
+    expect(await violationsOf(page)).toEqual([]);
+    const wide = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(wide, 'pixels that the page is wider than the screen').toBe(0);
+  });
+});

@@ -1,0 +1,58 @@
+/**
+ * Pictures of every screen in every size and light, to be looked at:
+ * `node journeys/look.ts FOLDER [PART-OF-NAME]`.
+ */
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { goTo, HEIGHTS, LIGHTS, openBrowser, openPage, WIDTHS } from './browser.ts';
+import { startHouseServer } from './house-server.ts';
+
+const SCREENS: Readonly<Record<string, string>> = {
+  'hang-list': '/hang-list',
+  'set-5': '/set/5',
+  'set-11': '/set/11',
+  'set-M1': '/set/M1',
+  'set-D3': '/set/D3',
+  'set-4-empty': '/set/4',
+  sheets: '/sheets',
+  'sheets-card-11': '/sheets/balance-card/11',
+  'sheets-hanging-card-5': '/sheets/hanging-card/5',
+  'sheets-tickets': '/sheets/brick-tickets',
+  house: '/house',
+  'skelderwick-hang-list': '/hang-list?house=skelderwick',
+  'skelderwick-house': '/house?house=skelderwick',
+};
+
+const [folder, part = ''] = process.argv.slice(2);
+if (folder === undefined) {
+  process.stderr.write('Say where: node journeys/look.ts FOLDER [PART-OF-NAME]\n');
+  process.exit(2);
+}
+mkdirSync(folder, { recursive: true });
+
+const server = await startHouseServer();
+const browser = await openBrowser();
+try {
+  for (const width of WIDTHS) {
+    for (const light of LIGHTS) {
+      const page = await openPage(browser, server.address, { width, light });
+      page.on('pageerror', (fault) => process.stderr.write(`${fault.message}\n`));
+      for (const [name, path] of Object.entries(SCREENS)) {
+        if (!name.includes(part)) continue;
+        await goTo(page, path);
+        await page.evaluate(() => document.fonts.ready.then(() => undefined));
+        // A frame that stays in sight would else be drawn across the middle of a long picture.
+        const height = await page.evaluate(() => document.documentElement.scrollHeight);
+        await page.setViewportSize({ width, height });
+        const file = join(folder, `${name}-${width}-${light}.png`);
+        await page.screenshot({ path: file, fullPage: true });
+        await page.setViewportSize({ width, height: HEIGHTS[width] });
+        process.stdout.write(`${file}\n`);
+      }
+      await page.context().close();
+    }
+  }
+} finally {
+  await browser.close();
+  await server.stop();
+}

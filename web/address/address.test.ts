@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { type Address, readAddress, writeAddress } from './address.ts';
+
+const there = (url: string): Address => {
+  const { pathname, search } = new URL(url, 'http://house.test');
+  return readAddress(pathname, search);
+};
+
+describe('address', () => {
+  it.each([
+    '/hang-list',
+    '/set/11',
+    '/set/D3?house=kestlemere&show=vell',
+    '/set/A%2FB',
+    '/sheets',
+    '/sheets/balance-card/11?house=kestlemere',
+    '/house?house=skelderwick&show=regatta',
+  ])('comes back as it was: %s', (url) => {
+    expect(writeAddress(there(url))).toBe(url);
+  });
+
+  it('opens the hang list where the address says nothing', () => {
+    expect(there('/').place).toEqual({ kind: 'hangList' });
+  });
+
+  it('says that it does not know a place, instead of showing another', () => {
+    expect(there('/set').place).toEqual({ kind: 'nowhere', path: '/set' });
+    expect(there('/live').place).toEqual({ kind: 'nowhere', path: '/live' });
+  });
+
+  it('keeps a broken escape as it was typed', () => {
+    expect(there('/set/%zz').place).toEqual({ kind: 'set', set: '%zz' });
+  });
+});

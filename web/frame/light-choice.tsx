@@ -1,0 +1,38 @@
+import { LEVELS, type Level, type Light, useLight } from './light.ts';
+
+const WORDS: Readonly<Record<Level, string>> = { '1': 'full', '0.85': 'less', '0.7': 'least' };
+
+type Choice = { readonly light: Light; readonly words: string };
+
+const CHOICES: readonly Choice[] = [
+  { light: { theme: 'day', level: '1' }, words: 'Day' },
+  ...LEVELS.map((level) => ({
+    light: { theme: 'dim' as const, level },
+    words: `Dim, ${WORDS[level]}`,
+  })),
+];
+
+const keyOf = ({ theme, level }: Light): string => (theme === 'day' ? 'day' : `dim ${level}`);
+
+/** The light of the page, for the wings. */
+export const LightChoice = () => {
+  const [light, setLight] = useLight();
+  return (
+    <label className="light-choice">
+      <span className="label">light</span>
+      <select
+        value={keyOf(light)}
+        onChange={({ target }) => {
+          const chosen = CHOICES.find((each) => keyOf(each.light) === target.value);
+          if (chosen !== undefined) setLight(chosen.light);
+        }}
+      >
+        {CHOICES.map((each) => (
+          <option key={keyOf(each.light)} value={keyOf(each.light)}>
+            {each.words}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+};

@@ -1,0 +1,29 @@
+/** The three degrees: a note has neither mark nor frame; the other two differ in shape and word. */
+import type { ReactNode } from 'react';
+import { Glyph } from '../drawing/glyph-view.tsx';
+
+type NoticeProps = {
+  readonly degree: 'note' | 'caution' | 'danger';
+  /** What it is about; stands behind the word of its degree. */
+  readonly title: string;
+  /** A thing that appears while a person works is spoken; one that stood there is not. */
+  readonly isNews?: boolean;
+  readonly children?: ReactNode;
+};
+
+const WORDS = { note: '', caution: 'Caution', danger: 'Danger' } as const;
+
+export const Notice = ({ degree, title, isNews = false, children }: NoticeProps) => (
+  <div className={`notice ${degree}`} role={isNews ? 'alert' : undefined}>
+    {degree === 'note' ? null : <Glyph name={degree} />}
+    <div>
+      <p>
+        <strong className="degree">
+          {WORDS[degree]}
+          {degree === 'note' ? title : `: ${title}`}
+        </strong>
+      </p>
+      {children}
+    </div>
+  </div>
+);

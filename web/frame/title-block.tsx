@@ -1,0 +1,68 @@
+/** The title block that closes every screen at the foot right, and who types on this device. */
+import { type ReactNode, useId, useState } from 'react';
+import { sayMoment, unitWords } from '#sheets';
+import { NOBODY, nameOnDevice, rememberName } from '../keeping/name-on-device.ts';
+import { useWork } from '../reckoning/use-work.ts';
+
+const NameField = () => {
+  const id = useId();
+  const [name, setName] = useState(() => (nameOnDevice() === NOBODY ? '' : nameOnDevice()));
+  return (
+    <div>
+      <dt>
+        <label htmlFor={id}>edits and prints by</label>
+      </dt>
+      <dd>
+        <input
+          id={id}
+          className="by"
+          value={name}
+          maxLength={80}
+          placeholder="your name or post"
+          autoComplete="off"
+          onChange={({ target }) => {
+            setName(target.value);
+            rememberName(target.value);
+          }}
+        />
+      </dd>
+    </div>
+  );
+};
+
+const Cell = ({ term, children }: { readonly term: string; readonly children: ReactNode }) => (
+  <div>
+    <dt>{term}</dt>
+    <dd>{children}</dd>
+  </div>
+);
+
+type TitleBlockProps = { readonly drawing: string; readonly scale: string };
+
+/** The clock of the demo stands still, and says so. */
+const shownWords = (nowMs: number, isDemo: boolean): string => {
+  const moment = sayMoment(new Date(nowMs).toISOString());
+  return isDemo ? `demo clock, ${moment}` : `from this server, ${moment}`;
+};
+
+export const TitleBlock = ({ drawing, scale }: TitleBlockProps) => {
+  const { house, state, kept, nowMs } = useWork();
+  const recorded = state === null ? 'nothing recorded' : `${sayMoment(state.at)}, ${state.by}`;
+  return (
+    <footer className="foot-line">
+      <p className="standing-caution">
+        Advises and records; it commands nothing and certifies nothing. Local codes, the rules of
+        the house and licensed or competent persons come first. Not for flying people.
+      </p>
+      <dl className="title-block" aria-label="Title block">
+        <Cell term="drawing">{drawing}</Cell>
+        <Cell term="scale">{scale}</Cell>
+        <Cell term="units">{unitWords(house.units)}</Cell>
+        <Cell term="recorded">{recorded}</Cell>
+        <Cell term="shown">{shownWords(nowMs, house.demo)}</Cell>
+        <Cell term="revision">{kept.show.server.revision}</Cell>
+        <NameField />
+      </dl>
+    </footer>
+  );
+};

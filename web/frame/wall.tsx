@@ -1,0 +1,159 @@
+/**
+ * The wall along the top of every screen: the record of every set, and the way to each. It never
+ * shows a plan.
+ */
+import { memo, useEffect, useMemo, useRef, useState } from 'react';
+import { wallDrawing } from '#drawings';
+import { Link } from '../address/link.tsx';
+import { go, useAddress } from '../address/use-address.ts';
+import { DrawingView } from '../drawing/drawing-view.tsx';
+import { useWidth } from '../drawing/use-width.ts';
+import { useWork } from '../reckoning/use-work.ts';
+import { WallKey } from './wall-key.tsx';
+import { useWallSize, type WallSize } from './wall-size.ts';
+import { WallTable } from './wall-table.tsx';
+
+type WallProps = {
+  readonly setInHand: string | null;
+  readonly onTake: (set: string) => void;
+};
+
+/** Where an arrow, Home or End leads from a set; null for other keys. */
+const stepFrom = (key: string, order: readonly string[], from: number): string | null => {
+  const place = { ArrowLeft: from - 1, ArrowRight: from + 1, Home: 0, End: order.length - 1 }[key];
+  if (place === undefined) return null;
+  return order[Math.min(order.length - 1, Math.max(0, place))] ?? null;
+};
+
+const PAUSE_MS = 900;
+
+/** Letters typed one after the other are one set number, until the hand pauses. */
+const useTypedSet = (order: readonly string[]) => {
+  const typed = useRef({ text: '', atMs: 0 });
+  return (key: string, nowMs: number): string | null => {
+    const text = nowMs - typed.current.atMs < PAUSE_MS ? typed.current.text + key : key;
+    typed.current = { text, atMs: nowMs };
+    return order.find((id) => id.toLowerCase() === text.toLowerCase()) ?? null;
+  };
+};
+
+/** Brings the set in hand to the middle, without moving the page up or down. */
+const useCentred = (setInHand: string | null, columnWidth: number) => {
+  const scroller = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const box = scroller.current;
+    if (box === null || setInHand === null || columnWidth === 0) return;
+    const column = box.querySelector<HTMLElement>(`[data-set="${CSS.escape(setInHand)}"]`);
+    if (column === null || box.scrollWidth <= box.clientWidth) return;
+    box.scrollLeft = column.offsetLeft - (box.clientWidth - column.offsetWidth) / 2;
+  }, [setInHand, columnWidth]);
+  return scroller;
+};
+
+const WIDEST = 44;
+
+/** A small house has room for wider columns; a large one scrolls. */
+const useRoomyColumns = (size: WallSize, room: number, count: number): WallSize => {
+  const { columnWidth, margin } = size;
+  const fair = count === 0 ? columnWidth : Math.floor((room - margin) / count);
+  const roomy = Math.max(columnWidth, Math.min(WIDEST, fair));
+  return useMemo(() => ({ ...size, columnWidth: roomy }), [size, roomy]);
+};
+
+type ColumnProps = {
+  readonly column: ReturnType<typeof wallDrawing>['columns'][number];
+  readonly isInHand: boolean;
+  readonly isEntry: boolean;
+};
+
+const Column = memo(({ column, isInHand, isEntry }: ColumnProps) => (
+  <li data-set={column.set} className={isInHand ? 'in-hand' : undefined}>
+    <Link
+      to={{ kind: 'set', set: column.set }}
+      isHere={isInHand}
+      name={column.name}
+      tabIndex={isEntry ? 0 : -1}
+    >
+      <DrawingView drawing={column.drawing} silent />
+    </Link>
+  </li>
+));
+Column.displayName = 'Column';
+
+export const Wall = ({ setInHand, onTake }: WallProps) => {
+  const { assessment, house, nowMs } = useWork();
+  const { place } = useAddress();
+  const [section, room] = useWidth<HTMLElement>();
+  const size = useRoomyColumns(useWallSize(), room, assessment.sets.length);
+  const wall = useMemo(
+    () => wallDrawing(assessment, house, { ...size, nowMs }),
+    [assessment, house, nowMs, size],
+  );
+  const order = wall.columns.map(({ set }) => set);
+  const typedSet = useTypedSet(order);
+  const scroller = useCentred(setInHand, size.columnWidth);
+  const [entry] = order.includes(setInHand ?? '') ? [setInHand] : order;
+  const take = (set: string): void => {
+    onTake(set);
+    if (place.kind === 'set') go({ kind: 'set', set }, { replace: true });
+    scroller.current?.querySelector<HTMLElement>(`[data-set="${CSS.escape(set)}"] a`)?.focus();
+  };
+  const press = (event: React.KeyboardEvent): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const from = order.indexOf(setInHand ?? '');
+    const isTyped = /^[a-z0-9]$/i.test(event.key);
+    const set = isTyped
+      ? typedSet(event.key, event.timeStamp)
+      : stepFrom(event.key, order, Math.max(0, from));
+    if (set === null) return;
+    event.preventDefault();
+    take(set);
+  };
+  if (order.length === 0) return <EmptyWall />;
+  return (
+    <section ref={section} className="wall" aria-label="The wall: every set as recorded">
+      <div className="wall-scroller" ref={scroller}>
+        <div className="wall-sheet" style={{ width: wall.frame.width, height: size.height }}>
+          <DrawingView drawing={wall.frame} className="wall-frame" silent />
+          <ol style={{ marginLeft: size.margin }} onKeyDown={press}>
+            {wall.columns.map((column) => (
+              <Column
+                key={column.set}
+                column={column}
+                isInHand={column.set === setInHand}
+                isEntry={column.set === entry}
+              />
+            ))}
+          </ol>
+        </div>
+      </div>
+      <WallFoot />
+    </section>
+  );
+};
+
+const EmptyWall = () => (
+  <section className="wall" aria-label="The wall">
+    <p className="empty-words">No line sets are known yet, so there is no wall to look along.</p>
+  </section>
+);
+
+const WallFoot = () => {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <>
+      <div className="wall-foot">
+        <WallKey />
+        <button
+          type="button"
+          className="as-words"
+          aria-expanded={isOpen}
+          onClick={() => setOpen(!isOpen)}
+        >
+          {isOpen ? 'Hide the table' : 'The wall as a table'}
+        </button>
+      </div>
+      {isOpen ? <WallTable /> : null}
+    </>
+  );
+};

@@ -1,0 +1,97 @@
+import { type ReactNode, useId } from 'react';
+import type { Dimension, UnitSystem } from '#quantities';
+import { Notice } from '../frame/notice.tsx';
+import { Refusals } from '../frame/refusals.tsx';
+import { Echo } from './echo.tsx';
+import { type Cell, type CellParts, focusFirst, useCell } from './use-cell.ts';
+
+type Typed = {
+  /** What is typed here, for those who do not see the column: "in trim of set 5". */
+  readonly name: string;
+  readonly measure?: { readonly dimension: Dimension; readonly units: UnitSystem };
+};
+
+type EditCellProps = CellParts &
+  Typed & {
+    /** As it reads. */
+    readonly children: ReactNode;
+    readonly className?: string;
+    readonly isHead?: boolean;
+    readonly span?: number;
+  };
+
+/** A cell of a sheet: select, type, Enter. What is not understood stays, with what is accepted. */
+export const EditCell = ({
+  text,
+  take,
+  children,
+  className = '',
+  isHead = false,
+  span,
+  ...typed
+}: EditCellProps) => {
+  const cell = useCell({ text, take });
+  const { ref, edit, begin, pressIdle } = cell;
+  const Tag = isHead ? 'th' : 'td';
+  return (
+    <Tag
+      ref={ref}
+      scope={isHead ? 'row' : undefined}
+      colSpan={span}
+      data-cell=""
+      tabIndex={-1}
+      className={`can-edit ${className}${edit.draft === null ? '' : ' editing'}`}
+      onKeyDown={pressIdle}
+      onClick={({ nativeEvent }) => {
+        const isTouch = nativeEvent instanceof PointerEvent && nativeEvent.pointerType === 'touch';
+        const wasHere = ref.current?.dataset['chosen'] === '';
+        if (edit.draft === null && (isTouch || wasHere)) begin(text);
+        if (ref.current !== null) ref.current.dataset['chosen'] = '';
+      }}
+      onBlur={({ relatedTarget }) => {
+        if (!ref.current?.contains(relatedTarget)) delete ref.current?.dataset['chosen'];
+      }}
+    >
+      {edit.draft === null ? children : <Field cell={cell} text={text} {...typed} />}
+    </Tag>
+  );
+};
+
+type FieldProps = Typed & { readonly cell: Cell; readonly text: string };
+
+/** While it is typed into: the text, and beneath it what it means or why it was not taken. */
+const Field = ({ cell, text, name, measure }: FieldProps) => {
+  const { edit, begin, commit, pressEditing } = cell;
+  const noteId = useId();
+  const draft = edit.draft ?? '';
+  const isRefused = edit.refusals.length > 0;
+  return (
+    <span className="edit">
+      <input
+        aria-label={name}
+        aria-invalid={isRefused}
+        aria-describedby={noteId}
+        value={draft}
+        ref={focusFirst}
+        onFocus={({ target }) => {
+          if (target.value === text) target.select();
+        }}
+        onChange={({ target }) => begin(target.value)}
+        onKeyDown={pressEditing}
+        onBlur={({ target }) => commit(target.value, null)}
+        autoComplete="off"
+        spellCheck={false}
+      />
+      <span className="edit-note" id={noteId}>
+        {isRefused ? (
+          <Notice degree="caution" title="not taken, nothing changed" isNews>
+            <Refusals refusals={edit.refusals} />
+            <p>Escape leaves it as it was.</p>
+          </Notice>
+        ) : measure === undefined ? null : (
+          <Echo text={draft} {...measure} />
+        )}
+      </span>
+    </span>
+  );
+};

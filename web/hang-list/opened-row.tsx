@@ -1,0 +1,42 @@
+import type { Basis, House } from '#house';
+import { withoutHang } from '../editing/show-edits.ts';
+import { ItemsTable } from '../items/items-table.tsx';
+import type { SetReckoning } from '../reckoning/reckon.ts';
+import { useEditing } from '../reckoning/use-work.ts';
+
+type OpenedProps = {
+  readonly each: SetReckoning;
+  readonly house: House;
+  readonly given: Basis | null;
+  readonly columns: number;
+};
+
+/** The items of a set, beneath its row and in the flow. */
+export const OpenedRow = ({ each, house, given, columns }: OpenedProps) => {
+  const editing = useEditing();
+  const name = each.set.hang?.name ?? '';
+  return (
+    <tr className="opened">
+      <td colSpan={columns}>
+        <ItemsTable each={each} house={house} given={given} />
+        <p className="buttons">
+          <button
+            type="button"
+            onClick={() =>
+              editing.change({
+                write: (show) => withoutHang(show, each.id),
+                what: `${name} taken off the plan of set ${each.id}`,
+              })
+            }
+          >
+            Leave set {each.id} empty in this show
+          </button>
+          <span className="quiet">
+            This changes the plan, not what hangs there: the wall shows the record. Undo brings it
+            back.
+          </span>
+        </p>
+      </td>
+    </tr>
+  );
+};

@@ -1,0 +1,181 @@
+/** One set of the hang list: what hangs, what it comes to, and how it balances. */
+import { memo } from 'react';
+import { sliceDrawing } from '#drawings';
+import type { House } from '#house';
+import { Link } from '../address/link.tsx';
+import { DrawingView } from '../drawing/drawing-view.tsx';
+import { twoTrims } from '../editing/trims.ts';
+import { ReadCell } from '../grid/read-cell.tsx';
+import type { SetReckoning } from '../reckoning/reckon.ts';
+import { FindingsWord } from './findings-word.tsx';
+import { DepthCell, FamilyCell, NameCell, NewNameCell, TrimCell } from './hang-cells.tsx';
+import { KnownBy } from './known-by.tsx';
+import {
+  balanceAt,
+  brickWords,
+  hungWords,
+  imbalanceWords,
+  lengthWords,
+  stackWords,
+} from './row-words.ts';
+
+export type RowProps = {
+  readonly each: SetReckoning;
+  readonly house: House;
+  readonly nowMs: number;
+  readonly railOrder: readonly string[];
+  /** Imbalance at either edge of the slices, the same for every row. */
+  readonly edgeN: number;
+  readonly isOpen: boolean;
+  readonly isInHand: boolean;
+  readonly onOpen: (set: string) => void;
+};
+
+const SLICE = { width: 146, height: 22 };
+
+/** A figure that nobody types: it can be reached and read, and says plainly when it is unknown. */
+const Figure = ({ words, className = 'number' }: { words: string | null; className?: string }) => (
+  <ReadCell className={className}>{words ?? <span className="unknown">unknown</span>}</ReadCell>
+);
+
+const Nothing = () => (
+  <ReadCell className="number quiet">
+    <span aria-hidden="true">–</span>
+    <span className="only-said">none</span>
+  </ReadCell>
+);
+
+const SetNumber = ({ each }: { each: SetReckoning }) => (
+  <th scope="row" className="set-number">
+    <Link to={{ kind: 'set', set: each.id }} name={`Set ${each.id}, open it`} tabIndex={-1} isCell>
+      {each.id}
+    </Link>
+  </th>
+);
+
+const Slice = ({ each, house, edgeN }: RowProps) => {
+  const { imbalance } = each.set.recorded;
+  const nowN =
+    imbalance.known && imbalance.value.low === imbalance.value.high
+      ? { nowN: imbalance.value.low }
+      : {};
+  return (
+    <td className="slice">
+      {each.set.bare.known ? (
+        <DrawingView drawing={sliceDrawing(each.set, house, { ...SLICE, edgeN, ...nowN })} />
+      ) : null}
+    </td>
+  );
+};
+
+type AtProps = {
+  readonly each: SetReckoning;
+  readonly house: House;
+  readonly which: 'low' | 'high';
+};
+
+const At = ({ each, house, which }: AtProps) => {
+  const { hang } = each.set;
+  const placed = hang && twoTrims(hang)[which];
+  if (hang === null || placed === null) return <Nothing />;
+  const balance = balanceAt(each.set, placed.trim);
+  if (balance === undefined) {
+    return each.set.bare.known && hang.deadHungAt === null ? <Figure words={null} /> : <Nothing />;
+  }
+  const { size, side } = imbalanceWords(balance.imbalance, house);
+  return (
+    <ReadCell className="number">
+      <b>{size}</b> <small>{side}</small>
+    </ReadCell>
+  );
+};
+
+const Bricks = ({ each, house }: Pick<RowProps, 'each' | 'house'>) => {
+  const words = brickWords(each.set);
+  if (words === null) {
+    const takesThem = each.set.bare.known && each.set.hang?.deadHungAt === null;
+    return takesThem ? <Figure words={null} /> : <Nothing />;
+  }
+  return (
+    <ReadCell className="number bricks">
+      {words.planned}
+      {words.program === null ? null : <small className="program"> program: {words.program}</small>}
+      <span className="only-said">{house.words === 'US' ? ' bricks' : ' weights'}</span>
+    </ReadCell>
+  );
+};
+
+const Hung = (props: RowProps) => {
+  const { each, house, isOpen, onOpen } = props;
+  const { hang } = each.set;
+  if (hang === null) return null;
+  const trims = twoTrims(hang);
+  const count = hang.items.length;
+  return (
+    <>
+      <NameCell each={each} />
+      <td className="items-button">
+        <button
+          type="button"
+          className="as-words"
+          data-cell=""
+          tabIndex={-1}
+          aria-expanded={isOpen}
+          onClick={() => onOpen(each.id)}
+        >
+          {count === 1 ? '1 item' : `${count} items`}
+          <span className="only-said"> of set {each.id}</span>
+        </button>
+      </td>
+      <FamilyCell each={each} />
+      <TrimCell each={each} house={house} placed={trims.low} which="in" />
+      <TrimCell each={each} house={house} placed={trims.high} which="out" />
+      <DepthCell each={each} house={house} />
+      <Figure words={hungWords(each.set, house)} />
+      <Bricks each={each} house={house} />
+      {each.set.bare.known && hang.deadHungAt === null ? (
+        <Figure words={stackWords(each.set, house)} />
+      ) : (
+        <Nothing />
+      )}
+      <Slice {...props} />
+      <At each={each} house={house} which="low" />
+      <At each={each} house={house} which="high" />
+    </>
+  );
+};
+
+const Empty = (props: RowProps) => (
+  <>
+    <NewNameCell each={props.each} railOrder={props.railOrder} />
+    <td colSpan={6} />
+    <Slice {...props} />
+    <td colSpan={2} />
+  </>
+);
+
+const classOf = ({ each, isInHand, isOpen }: RowProps): string =>
+  [
+    each.set.hang === null ? 'is-empty' : 'is-hung',
+    ...(isInHand ? ['in-hand'] : []),
+    ...(isOpen ? ['is-open'] : []),
+  ].join(' ');
+
+export const SetRow = memo((props: RowProps) => {
+  const { each, house, nowMs } = props;
+  const { y } = each.set.lineSet;
+  return (
+    <tr data-row="" data-set={each.id} className={classOf(props)}>
+      <SetNumber each={each} />
+      <Figure words={lengthWords(y, house)} />
+      {each.set.hang === null ? <Empty {...props} /> : <Hung {...props} />}
+      <ReadCell className="findings">
+        <FindingsWord findings={each.findings} />
+      </ReadCell>
+      <ReadCell className="known-by">
+        <KnownBy set={each.set} house={house} nowMs={nowMs} />
+      </ReadCell>
+    </tr>
+  );
+});
+SetRow.displayName = 'SetRow';

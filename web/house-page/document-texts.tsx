@@ -1,0 +1,162 @@
+/**
+ * House and show as the text of their documents, so that a house without forms of its own can be
+ * filled. What is not understood is listed and not saved; the data that stood there stays.
+ */
+import { useId, useState } from 'react';
+import {
+  type JsonObject,
+  readHouse,
+  readShow,
+  readShowValue,
+  readStateValue,
+  writeDocument,
+} from '#documents';
+import type { Refusal } from '#outcome';
+import { Notice } from '../frame/notice.tsx';
+import { RefusalsWithPlace } from '../frame/refusals.tsx';
+import type { Kept } from '../keeping/kept.ts';
+import { useKeeper } from '../keeping/use-keeper.ts';
+import { useWork, type Work } from '../reckoning/use-work.ts';
+
+type Reading =
+  | { readonly ok: true; readonly document: JsonObject }
+  | { readonly ok: false; readonly refusals: readonly Refusal[] };
+
+const refused = (refusals: readonly Refusal[]): Reading => ({ ok: false, refusals });
+
+const within = (document: string, refusals: readonly Refusal[]): readonly Refusal[] =>
+  refusals.map((each) => ({ ...each, path: `${document}: ${each.path}` }));
+
+/** A house that its own show or record no longer fits would shut the screens: both are asked. */
+const readHouseText = (text: string, { documents, kept }: Work): Reading => {
+  const read = readHouse(text);
+  if (!read.ok) return refused(read.error);
+  const { house, raw } = read.value;
+  const show = readShowValue(documents.show, house);
+  const state = documents.state && readStateValue(documents.state, house);
+  const refusals = [
+    ...otherId(raw, kept.house),
+    ...(show.ok ? [] : within('show', show.error)),
+    ...(state === null || state.ok ? [] : within('state', state.error)),
+  ];
+  return refusals.length > 0 ? refused(refusals) : { ok: true, document: raw };
+};
+
+const readShowText = (text: string, { house, kept }: Work): Reading => {
+  const read = readShow(text, house);
+  if (!read.ok) return refused(read.error);
+  const refusals = otherId(read.value.raw, kept.show);
+  return refusals.length > 0 ? refused(refusals) : { ok: true, document: read.value.raw };
+};
+
+/** The server refuses it too; here it is said before anything is sent. */
+const otherId = (raw: JsonObject, kept: Kept): readonly Refusal[] =>
+  raw['id'] === kept.document['id']
+    ? []
+    : [
+        {
+          code: 'SRV-001',
+          path: 'id',
+          found: JSON.stringify(raw['id']),
+          accepted: `${JSON.stringify(kept.document['id'])}, as it is kept`,
+        },
+      ];
+
+type TextProps = {
+  readonly kept: Kept;
+  readonly read: (text: string) => Reading;
+};
+
+const ROWS = 18;
+
+/** The text as it is being typed: what it was taken from, and what was found in it. */
+const useDraft = ({ kept, read }: TextProps) => {
+  const keeper = useKeeper();
+  const [draft, setDraft] = useState<{ text: string; from: JsonObject } | null>(null);
+  const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
+  const [isSaved, setSaved] = useState(false);
+  const text = draft?.text ?? writeDocument(kept.document);
+  const type = (typed: string): void => {
+    setDraft({ text: typed, from: draft?.from ?? kept.document });
+    setSaved(false);
+  };
+  const putBack = (): void => {
+    setDraft(null);
+    setRefusals([]);
+    setSaved(false);
+  };
+  const save = (): void => {
+    const reading = read(text);
+    setSaved(reading.ok);
+    setRefusals(reading.ok ? [] : reading.refusals);
+    if (!reading.ok) return;
+    keeper.edit(kept.id, reading.document, `text of the ${kept.kind}`);
+    setDraft(null);
+  };
+  const isTyped = draft !== null;
+  const isOlder = isTyped && draft.from !== kept.document;
+  return { text, refusals, isSaved, isTyped, isOlder, type, putBack, save };
+};
+
+const DocumentText = (props: TextProps) => {
+  const { kept } = props;
+  const id = useId();
+  const { text, refusals, isSaved, isTyped, isOlder, type, putBack, save } = useDraft(props);
+  return (
+    <div className="document-text">
+      <label htmlFor={id}>Text of the {kept.kind}</label>
+      <textarea
+        id={id}
+        rows={ROWS}
+        value={text}
+        spellCheck={false}
+        autoComplete="off"
+        aria-invalid={refusals.length > 0}
+        onChange={({ target }) => type(target.value)}
+      />
+      {isOlder ? (
+        <Notice
+          degree="caution"
+          title={`the ${kept.kind} has changed since this text was taken`}
+          isNews
+        >
+          <p>Saving it would undo that change. Copy what you need and put the text back.</p>
+        </Notice>
+      ) : null}
+      <p className="buttons">
+        <button type="button" disabled={!isTyped || isOlder} onClick={save}>
+          Read and save the {kept.kind}
+        </button>
+        <button type="button" disabled={!isTyped} onClick={putBack}>
+          Put the text of the {kept.kind} back
+        </button>
+        <span role="status">{isSaved ? 'Read without a refusal; undo brings it back.' : ''}</span>
+      </p>
+      {refusals.length === 0 ? null : (
+        <Notice degree="caution" title={`the text of the ${kept.kind} was not understood`} isNews>
+          <p>Nothing was saved. What must be mended:</p>
+          <RefusalsWithPlace refusals={refusals} />
+        </Notice>
+      )}
+    </div>
+  );
+};
+
+export const DocumentTexts = () => {
+  const work = useWork();
+  const id = useId();
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id}>Documents as text</h2>
+      <p className="quiet">
+        Limits and masses go in as this house knows them, with their basis and source. A wrong limit
+        is believed by every check: let a second competent person read it.
+      </p>
+      <details>
+        <summary>House and show as text</summary>
+        <DocumentText kept={work.kept.house} read={(text) => readHouseText(text, work)} />
+        <DocumentText kept={work.kept.show} read={(text) => readShowText(text, work)} />
+      </details>
+    </section>
+  );
+};

@@ -1,0 +1,55 @@
+/** A value that somebody stands behind, in words: how much, how it is known, and who says so. */
+import type { MeasureKind } from '#findings';
+import type { House, Known } from '#house';
+import type { Rounding } from '#quantities';
+import { sayMeasure } from '#sheets';
+import { basisWords } from '../items/item-words.ts';
+
+export type KnownWords = {
+  readonly value: string;
+  readonly basis: string;
+  readonly source: string;
+};
+
+export const UNKNOWN = 'unknown';
+
+type SayHow = {
+  readonly kind: MeasureKind | 'flag';
+  /** Limits go down, everything else to the nearest. */
+  readonly round?: Rounding;
+};
+
+const sayValue = (
+  value: number | boolean,
+  house: Pick<House, 'units' | 'words'>,
+  { kind, round = 'nearest' }: SayHow,
+): string => {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return kind === 'flag' ? String(value) : sayMeasure({ value, kind }, house, { round });
+};
+
+const sourceWords = (known: Extract<Known<unknown>, { known: true }>): string => {
+  const { source, by, on } = known.provenance;
+  return [source, by === undefined ? undefined : `by ${by}`, on]
+    .filter((part) => part !== undefined)
+    .join(', ');
+};
+
+/** Unknown is said as a value of its own, with its reason where one is given. */
+export const knownWords = (
+  known: Known<number> | Known<boolean>,
+  house: Pick<House, 'units' | 'words'>,
+  how: SayHow,
+): KnownWords => {
+  if (!known.known) return { value: UNKNOWN, basis: '', source: known.why ?? '' };
+  const { value, tolerance, provenance } = known;
+  const spread =
+    tolerance === undefined || tolerance === 0 || how.kind === 'flag'
+      ? ''
+      : ` ± ${sayMeasure({ value: tolerance, kind: how.kind }, house, { style: 'fine' })}`;
+  return {
+    value: `${sayValue(value, house, how)}${spread}`,
+    basis: basisWords(provenance.basis),
+    source: sourceWords(known) || 'no source given',
+  };
+};

@@ -1,0 +1,114 @@
+/** The documents as this page holds them, and how each stands with the server. */
+import type { Refusal } from '#outcome';
+import type { Draft } from './draft.ts';
+import { isSame, type JsonObject } from './json.ts';
+import type { Databases, DocumentKind, Stored } from './server.ts';
+import { type History, withoutDocument } from './undo.ts';
+
+export type SaveState =
+  | { readonly is: 'saved' }
+  | { readonly is: 'waiting' }
+  | { readonly is: 'sending' }
+  /** No answer: the edits stay on this device and are sent again. */
+  | { readonly is: 'unreached' }
+  /** Somebody else has saved since. Nothing is merged; a person chooses. */
+  | { readonly is: 'conflict'; readonly theirs: Stored }
+  | { readonly is: 'refused'; readonly title: string; readonly refusals: readonly Refusal[] };
+
+export type Kept = {
+  readonly id: string;
+  readonly kind: DocumentKind;
+  /** As it stands on this page. */
+  readonly document: JsonObject;
+  /** What the server has, as far as this page has heard. */
+  readonly server: Stored;
+  readonly save: SaveState;
+  /** What the unsaved edits were, in words. */
+  readonly why: string;
+};
+
+export type Open = {
+  readonly phase: 'open';
+  readonly databases: Databases;
+  readonly documents: Readonly<Record<string, Kept>>;
+  readonly history: History;
+  /** False where this device takes no copy of unsaved edits. */
+  readonly keptOnDevice: boolean;
+};
+
+export type KeeperState =
+  | { readonly phase: 'loading' }
+  | { readonly phase: 'failed'; readonly title: string; readonly unreached: boolean }
+  | Open;
+
+export const asSaved = (stored: Stored): Kept => ({
+  id: stored.id,
+  kind: stored.kind,
+  document: stored.document,
+  server: stored,
+  save: { is: 'saved' },
+  why: '',
+});
+
+/** A document as the server has it, with the edits that this device still holds. */
+const withDraft = (stored: Stored, { unsaved }: Draft): Kept => {
+  const own = unsaved[stored.id];
+  const saved = asSaved(stored);
+  // The save went through and only its answer was lost.
+  if (own === undefined || isSame(own.document, stored.document)) return saved;
+  const { document, base, why } = own;
+  const isCurrent = base === stored.revision;
+  return {
+    ...saved,
+    document,
+    why,
+    save: isCurrent ? { is: 'waiting' } : { is: 'conflict', theirs: stored },
+  };
+};
+
+/** Steps that belong to a revision which is no longer the newest cannot be taken back. */
+const historyThatHolds = (stored: readonly Stored[], draft: Draft): History =>
+  stored
+    .filter(
+      ({ id, revision }) => draft.unsaved[id] === undefined && draft.revisions[id] !== revision,
+    )
+    .reduce((history, { id }) => withoutDocument(history, id), draft.history);
+
+export const opened = (databases: Databases, stored: readonly Stored[], draft: Draft): Open => ({
+  phase: 'open',
+  databases,
+  documents: Object.fromEntries(stored.map((each) => [each.id, withDraft(each, draft)])),
+  history: historyThatHolds(stored, draft),
+  keptOnDevice: true,
+});
+
+/** With what somebody else has saved since, for documents that have no edits of our own. */
+export const withNewer = (open: Open, stored: readonly Stored[]): Open => {
+  const newer = stored.filter(({ id, revision }) => {
+    const kept = open.documents[id];
+    return kept === undefined || (!isUnsaved(kept) && kept.server.revision !== revision);
+  });
+  return {
+    ...open,
+    documents: {
+      ...open.documents,
+      ...Object.fromEntries(newer.map((each) => [each.id, asSaved(each)])),
+    },
+    history: newer.reduce((history, { id }) => withoutDocument(history, id), open.history),
+  };
+};
+
+const isUnsaved = ({ save }: Kept): boolean => save.is !== 'saved';
+
+export const draftOf = ({ documents, history }: Open): Draft => {
+  const all = Object.values(documents);
+  return {
+    unsaved: Object.fromEntries(
+      all
+        .filter(isUnsaved)
+        .map(({ id, document, server, why }) => [id, { base: server.revision, document, why }]),
+    ),
+    history,
+    revisions: Object.fromEntries(all.map(({ id, server }) => [id, server.revision])),
+  };
+};

@@ -1,0 +1,110 @@
+/** The server's answers, as far as the screens ask. Nothing here decides anything. */
+import type { Refusal } from '#outcome';
+import type { JsonObject } from './json.ts';
+
+export type DocumentKind = 'house' | 'show' | 'state';
+export type DatabaseName = 'demo' | 'house';
+
+export type Summary = {
+  readonly id: string;
+  readonly kind: DocumentKind;
+  readonly revision: number;
+  readonly savedAt: string;
+  readonly savedBy: string;
+  readonly why: string;
+};
+
+export type Stored = Summary & { readonly document: JsonObject };
+
+export type Sent = {
+  readonly id: string;
+  readonly kind: DocumentKind;
+  readonly expectedRevision: number;
+  readonly document: JsonObject;
+  readonly savedBy: string;
+  readonly why: string;
+};
+
+/** What became of a save. `unreached` is no answer at all: the edits stay on this device. */
+export type SaveAnswer =
+  | { readonly outcome: 'saved'; readonly summary: Summary }
+  | { readonly outcome: 'stale'; readonly current: Summary | null }
+  | { readonly outcome: 'refused'; readonly refusals: readonly Refusal[]; readonly title: string }
+  | { readonly outcome: 'unreached' };
+
+export type Databases = { readonly inHand: DatabaseName; readonly hasHouse: boolean };
+
+export type NewHouse = {
+  readonly name: string;
+  readonly units: 'customary' | 'metric';
+  readonly words: 'US' | 'UK';
+  readonly operatingSide: 'stageRight' | 'stageLeft';
+};
+
+export type Server = {
+  readonly databases: () => Promise<Databases>;
+  readonly documents: () => Promise<readonly Stored[]>;
+  readonly document: (id: string) => Promise<Stored>;
+  readonly save: (sent: Sent, options?: { readonly leaving: boolean }) => Promise<SaveAnswer>;
+  readonly take: (database: DatabaseName, house?: NewHouse) => Promise<Databases>;
+};
+
+export class ServerFault extends Error {
+  readonly status: number | null;
+  constructor(status: number | null, title: string) {
+    super(title);
+    this.status = status;
+  }
+}
+
+const UNREACHED = 'The server was not reached.';
+
+const ask = async <T>(path: string, init?: RequestInit): Promise<T> => {
+  const response = await fetch(path, init).catch(() => null);
+  if (response === null) throw new ServerFault(null, UNREACHED);
+  if (!response.ok) throw new ServerFault(response.status, await titleOf(response));
+  return (await response.json()) as T;
+};
+
+const titleOf = async (response: Response): Promise<string> => {
+  const body = (await response.json().catch(() => null)) as { readonly title?: string } | null;
+  return body?.title ?? `The server answered ${response.status}.`;
+};
+
+const withBody = (method: string, body: unknown): RequestInit => ({
+  method,
+  headers: { 'content-type': 'application/json' },
+  body: JSON.stringify(body),
+});
+
+const documentAt = (id: string): string => `/api/documents/${encodeURIComponent(id)}`;
+
+const save: Server['save'] = async ({ id, ...sent }, { leaving } = { leaving: false }) => {
+  const init = { ...withBody('PUT', sent), ...(leaving ? { keepalive: true } : {}) };
+  const response = await fetch(documentAt(id), init).catch(() => null);
+  if (response === null || response.status >= 500) return { outcome: 'unreached' };
+  if (response.ok) return { outcome: 'saved', summary: (await response.json()) as Summary };
+  const body = (await response.json().catch(() => ({}))) as {
+    readonly title?: string;
+    readonly refusals?: readonly Refusal[];
+    readonly current?: Summary | null;
+  };
+  if (response.status === 409) return { outcome: 'stale', current: body.current ?? null };
+  return {
+    outcome: 'refused',
+    refusals: body.refusals ?? [],
+    title: body.title ?? `The server answered ${response.status}.`,
+  };
+};
+
+export const server: Server = {
+  databases: () => ask<Databases>('/api/database'),
+  documents: async () => {
+    const { documents } = await ask<{ readonly documents: readonly Summary[] }>('/api/documents');
+    return Promise.all(documents.map(({ id }) => ask<Stored>(documentAt(id))));
+  },
+  document: (id) => ask<Stored>(documentAt(id)),
+  save,
+  take: (database, house) =>
+    ask<Databases>('/api/database', withBody('POST', { database, ...house })),
+};

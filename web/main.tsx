@@ -1,0 +1,6 @@
+import { createRoot } from 'react-dom/client';
+import { App } from './app.tsx';
+
+const screen = document.getElementById('screen');
+if (screen === null) throw new Error('defect: the page has no screen to draw on');
+createRoot(screen).render(<App />);

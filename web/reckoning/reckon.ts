@@ -1,0 +1,158 @@
+/**
+ * The same engine that the sheets come from, run in the browser: documents in, assessment and
+ * findings out. A set whose documents did not change keeps its old value, so that a screen with
+ * 120 rows draws one row again and not 120.
+ */
+import { type Assessment, assess, type SetAssessment } from '#assessment';
+import { readHouseValue } from '#documents';
+import type { Finding } from '#findings';
+import type { House } from '#house';
+import type { Refusal } from '#outcome';
+import { judge, momentMs } from '#rules';
+import type { Show } from '#show';
+import type { HouseState } from '#state';
+import { writtenHang } from '../editing/show-edits.ts';
+import { at, type Json, type JsonObject } from '../keeping/json.ts';
+import { readShowOnce, readStateOnce } from './read-once.ts';
+
+export type Documents = {
+  readonly house: JsonObject;
+  readonly show: JsonObject;
+  /** Null where nobody has recorded anything: every set is unknown then. */
+  readonly state: JsonObject | null;
+};
+
+export type SetReckoning = {
+  readonly id: string;
+  readonly set: SetAssessment;
+  /** The hang as it was written; null where the set is empty. */
+  readonly written: JsonObject | null;
+  readonly findings: readonly Finding[];
+  readonly keptEmpty: string | null;
+};
+
+export type Reckoning = {
+  readonly house: House;
+  readonly show: Show;
+  readonly state: HouseState | null;
+  readonly documents: Documents;
+  readonly assessment: Assessment;
+  readonly findings: readonly Finding[];
+  /** Findings that name no set. */
+  readonly ofHouse: readonly Finding[];
+  readonly sets: readonly SetReckoning[];
+  readonly nowMs: number;
+};
+
+export type NotUnderstood = {
+  readonly document: 'house' | 'show' | 'state';
+  readonly refusals: readonly Refusal[];
+};
+
+export type ReckonAnswer =
+  | { readonly ok: true; readonly value: Reckoning }
+  | { readonly ok: false; readonly error: NotUnderstood };
+
+const failed = (
+  document: NotUnderstood['document'],
+  refusals: readonly Refusal[],
+): ReckonAnswer => ({ ok: false, error: { document, refusals } });
+
+/** An invented house stands still at the hour of its record; a real one has the device's clock. */
+const momentOf = (house: House, state: HouseState | null, clockMs: number): number =>
+  house.demo ? (momentMs(state?.at ?? '') ?? clockMs) : clockMs;
+
+/** All documents through the engine. `before` is the last answer for the same house, if any. */
+export const reckon = (
+  documents: Documents,
+  clockMs: number,
+  before: Reckoning | null = null,
+): ReckonAnswer => {
+  const house = houseOf(documents.house, before);
+  if (!house.ok) return failed('house', house.error);
+  const show = readShowOnce(documents.show, house.value);
+  if (!show.ok) return failed('show', show.error);
+  const state = documents.state && readStateOnce(documents.state, house.value);
+  if (state !== null && !state.ok) return failed('state', state.error);
+  const record = state === null ? null : state.value.state;
+  const fresh = assess(house.value, show.value.show, record);
+  const kept = withKeptSets(fresh, documents, before);
+  const nowMs = momentOf(house.value, record, clockMs);
+  const findings = judge(house.value, show.value.show, record, kept, { nowMs });
+  const value: Reckoning = {
+    house: house.value,
+    show: show.value.show,
+    state: record,
+    documents,
+    assessment: kept,
+    findings,
+    ofHouse: findings.filter(({ at: place }) => place.set === undefined),
+    sets: [],
+    nowMs,
+  };
+  return { ok: true, value: { ...value, sets: setsOf(value, before) } };
+};
+
+const houseOf = (raw: JsonObject, before: Reckoning | null) => {
+  if (before !== null && before.documents.house === raw) {
+    return { ok: true, value: before.house } as const;
+  }
+  const read = readHouseValue(raw);
+  return read.ok ? ({ ok: true, value: read.value.house } as const) : read;
+};
+
+const recordOf = ({ state }: Documents, id: string): Json | undefined =>
+  at(state ?? undefined, ['sets', id]);
+
+/** What one set is made from, besides its house; the same parts give the same assessment. */
+const isUnchanged = (id: string, now: Documents, before: Documents): boolean =>
+  now.house === before.house &&
+  now.show['given'] === before.show['given'] &&
+  writtenHang(now.show, id) === writtenHang(before.show, id) &&
+  recordOf(now, id) === recordOf(before, id);
+
+const withKeptSets = (
+  fresh: Assessment,
+  documents: Documents,
+  before: Reckoning | null,
+): Assessment => {
+  if (before === null) return fresh;
+  const old = new Map(before.sets.map(({ id, set }) => [id, set]));
+  const sets = fresh.sets.map((set) => {
+    const { id } = set.lineSet;
+    return isUnchanged(id, documents, before.documents) ? (old.get(id) ?? set) : set;
+  });
+  return { ...fresh, sets };
+};
+
+const setsOf = (now: Reckoning, before: Reckoning | null): readonly SetReckoning[] => {
+  const old = new Map(before?.sets.map((each) => [each.id, each]) ?? []);
+  const bySet = groupedBySet(now.findings);
+  return now.assessment.sets.map((set) => {
+    const { id } = set.lineSet;
+    const fresh: SetReckoning = {
+      id,
+      set,
+      written: writtenHang(now.documents.show, id),
+      findings: bySet.get(id) ?? [],
+      keptEmpty: now.show.keptEmpty[id] ?? null,
+    };
+    const last = old.get(id);
+    return last !== undefined && isSameSet(fresh, last) ? last : fresh;
+  });
+};
+
+const groupedBySet = (findings: readonly Finding[]): ReadonlyMap<string, readonly Finding[]> => {
+  const groups = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const set = finding.at.set ?? '';
+    groups.set(set, [...(groups.get(set) ?? []), finding]);
+  }
+  return groups;
+};
+
+const isSameSet = (one: SetReckoning, other: SetReckoning): boolean =>
+  one.set === other.set &&
+  one.written === other.written &&
+  one.keptEmpty === other.keptEmpty &&
+  JSON.stringify(one.findings) === JSON.stringify(other.findings);

@@ -1,0 +1,83 @@
+/** The rows of the checks: a value, its limit and who says so, with the working behind it. */
+import { type SetAssessment, workingsOf } from '#assessment';
+import type { Measure, Working } from '#findings';
+import type { House, Known } from '#house';
+import { formatLength, metres } from '#quantities';
+import { sayMeasure } from '#sheets';
+import { basisWords } from '../items/item-words.ts';
+
+export type CheckRow = {
+  readonly title: string;
+  readonly value: string;
+  readonly limit: string;
+  readonly source: string;
+  readonly workings: readonly Working[];
+  /** Whether the value is past its limit; the finding beside the table says what it means. */
+  readonly isPast: boolean;
+};
+
+type Limit = { readonly words: string; readonly source: string };
+
+const UNLIMITED: Limit = { words: 'no limit given', source: '' };
+
+const limitOf = (value: Known<number>, kind: Measure['kind'], house: House): Limit =>
+  value.known
+    ? {
+        words: sayMeasure({ value: value.value, kind }, house, { round: 'down' }),
+        source: value.provenance.source ?? basisWords(value.provenance.basis),
+      }
+    : { words: 'limit not known', source: value.why ?? '' };
+
+const isPast = ({ result, limit }: Working): boolean =>
+  result.value !== null &&
+  limit !== null &&
+  Math.abs(result.value.value) > Math.abs(limit.value.value);
+
+/** The only lengths among the checks are stacks, and the tape at the arbor is read in inches. */
+const said = (value: Measure, house: House, round: 'up' | 'down'): string =>
+  value.kind === 'length'
+    ? formatLength(metres(value.value), house.units, { round, customaryLength: 'inches' })
+    : sayMeasure(value, house, { round });
+
+const loadRow = ({ hung, lineSet, takeoffs }: SetAssessment, house: House): CheckRow => {
+  const limit = limitOf(lineSet.liveLimit, 'mass', house);
+  return {
+    title: 'What hangs',
+    value: hung.known
+      ? sayMeasure({ value: hung.value.withoutLoom, kind: 'mass' }, house, { round: 'up' })
+      : 'unknown',
+    limit: limit.words,
+    source: limit.source,
+    workings: takeoffs.map(({ item, working }) => ({
+      ...working,
+      title: `${item.name}: ${working.title}`,
+    })),
+    isPast:
+      hung.known && lineSet.liveLimit.known && hung.value.withoutLoom > lineSet.liveLimit.value,
+  };
+};
+
+/** The arbor's own limit stands in the house; the working is of the mass alone. */
+const givenLimit = ({ title, limit }: Working, { lineSet }: SetAssessment, house: House): Limit => {
+  if (limit !== null) {
+    return { words: said(limit.value, house, 'down'), source: limit.source };
+  }
+  const arbor = title === 'Whole arbor' ? lineSet.arbor : null;
+  return arbor === null ? UNLIMITED : limitOf(arbor.massLimit, 'mass', house);
+};
+
+export const checkRows = (set: SetAssessment, house: House): readonly CheckRow[] => [
+  ...(set.hang === null ? [] : [loadRow(set, house)]),
+  ...workingsOf(set, house).map((working) => {
+    const { words, source } = givenLimit(working, set, house);
+    const { value } = working.result;
+    return {
+      title: working.title,
+      value: value === null ? 'unknown' : said(value, house, 'up'),
+      limit: words,
+      source,
+      workings: [working],
+      isPast: isPast(working),
+    };
+  }),
+];

@@ -1,0 +1,206 @@
+/** Arbor, curve and batten on one scale of height, so that the eye goes straight across. */
+import { useCallback, useMemo, useState } from 'react';
+import type { SetAssessment } from '#assessment';
+import {
+  arborDrawing,
+  balanceDrawing,
+  battenFrontDrawing,
+  fitHeights,
+  type HeightScale,
+  hungDrawing,
+  stackDrawing,
+  suspensionSentence,
+  tradeWord,
+} from '#drawings';
+import type { House, Known } from '#house';
+import { sayMeasure, type Table } from '#sheets';
+import { matches } from '../drawing/use-width.ts';
+import type { SetReckoning } from '../reckoning/reckon.ts';
+import { useWork } from '../reckoning/use-work.ts';
+import { TableView } from '../sheets-page/table-view.tsx';
+import { Measured } from './measured.tsx';
+import { Needs } from './needs.tsx';
+
+const LETTER = 14;
+/** A phone shows one drawing at a time, whole. */
+const heightNow = (): number => (matches('(max-width: 700px)') ? 500 : 600);
+/** Above the head blocks when they are not surveyed: a little over the highest stop. */
+const OVER_STOP = 1.14;
+const NOWHERE_M = 12;
+
+const topOf = ({ lineSet }: SetAssessment, { stage }: House): number => {
+  const { highStop } = lineSet;
+  const stopM = highStop.height.known ? highStop.height.value * OVER_STOP : NOWHERE_M;
+  const blocksM = stage.headBlockHeight.known ? stage.headBlockHeight.value : 0;
+  return Math.max(stopM, blocksM);
+};
+
+type Size = { readonly height: number; readonly letter: number; readonly scale: HeightScale };
+
+const sizeOf = (set: SetAssessment, house: House): Size => {
+  const height = heightNow();
+  const [top, bottom] = [LETTER * 2.6, height - LETTER * 2.6];
+  const scale = fitHeights({ lowM: 0, highM: topOf(set, house), top, bottom });
+  return { height, letter: LETTER, scale };
+};
+
+const nowOf = ({ recorded }: SetAssessment) => {
+  const { state, imbalance } = recorded;
+  if (state.height === null || !imbalance.known) return {};
+  const { low, high } = imbalance.value;
+  return { now: { heightM: state.height.high, lowN: low, highN: high } };
+};
+
+type DrawingsProps = { readonly each: SetReckoning; readonly table: Table | null };
+
+export const SetDrawings = ({ each, table }: DrawingsProps) => {
+  const { house } = useWork();
+  const { set } = each;
+  if (set.lineSet.arbor === null) return <WithoutArbor each={each} house={house} />;
+  return (
+    <>
+      <div className="set-drawings">
+        <ArborAndStack set={set} house={house} />
+        {set.hang !== null && set.hang.deadHungAt !== null ? (
+          <HeldBySteel deadHungAt={set.hang.deadHungAt} house={house} />
+        ) : (
+          <Curve set={set} house={house} table={table} />
+        )}
+        <FromTheHouse set={set} house={house} />
+      </div>
+      <Needs each={each} />
+      <BattenFront set={set} house={house} />
+    </>
+  );
+};
+
+type PartProps = { readonly set: SetAssessment; readonly house: House };
+
+const ArborAndStack = ({ set, house }: PartProps) => {
+  const size = useMemo(() => sizeOf(set, house), [set, house]);
+  const arbor = useCallback(
+    (width: number) => arborDrawing(set, house, { width, ...size }),
+    [set, house, size],
+  );
+  const of = set.plan.known ? 'plan' : 'record';
+  const stack = useCallback(
+    (width: number) => stackDrawing(set, house, { width, height: size.height, letter: LETTER, of }),
+    [set, house, size, of],
+  );
+  const word = tradeWord(house, 'arbor');
+  return (
+    <div className="arbor-and-stack">
+      <Measured
+        title={word.charAt(0).toUpperCase() + word.slice(1)}
+        className="arbor"
+        draw={arbor}
+      />
+      <Measured
+        title={of === 'plan' ? 'Stack, planned' : 'Stack, recorded'}
+        className="stack"
+        draw={stack}
+      />
+    </div>
+  );
+};
+
+const Curve = ({ set, house, table }: PartProps & { readonly table: Table | null }) => {
+  const [after, setAfter] = useState(-1);
+  const releases = set.plan.known ? set.plan.value.after : [];
+  const size = useMemo(() => sizeOf(set, house), [set, house]);
+  const curve = useCallback(
+    (width: number) =>
+      balanceDrawing(set, house, {
+        width,
+        ...size,
+        ...nowOf(set),
+        ...(after < 0 ? {} : { after }),
+      }),
+    [set, house, size, after],
+  );
+  return (
+    <Measured title="Balance against height" className="curve" draw={curve}>
+      {releases.length === 0 ? null : (
+        <label className="release-choice">
+          <span className="label">shown</span>
+          <select value={after} onChange={({ target }) => setAfter(Number(target.value))}>
+            <option value={-1}>with all that hangs</option>
+            {releases.map(({ how }, index) => (
+              <option key={how} value={index}>
+                after: {how}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {table === null ? null : (
+        <details>
+          <summary>The curve as a table</summary>
+          <TableView table={table} />
+        </details>
+      )}
+    </Measured>
+  );
+};
+
+type SteelProps = { readonly deadHungAt: Known<number>; readonly house: House };
+
+/** What hangs is not the arbor's to carry, so a curve would pretend. */
+const HeldBySteel = ({ deadHungAt, house }: SteelProps) => {
+  const at = deadHungAt.known
+    ? `at ${sayMeasure({ value: deadHungAt.value, kind: 'length' }, house)}`
+    : 'at a height that is not known';
+  return (
+    <div className="curve">
+      <h2>Balance against height</h2>
+      <p className="no-arbor">
+        Steel holds this set {at}, not its {tradeWord(house, 'arbor')}.
+      </p>
+      <p className="quiet">
+        No curve is drawn: while it is {tradeWord(house, 'deadHung')} it does not travel. To fly it
+        again is an order of work, with {tradeWord(house, 'bricks')} on before the steel comes off.
+      </p>
+    </div>
+  );
+};
+
+const FromTheHouse = ({ set, house }: PartProps) => {
+  const size = useMemo(() => sizeOf(set, house), [set, house]);
+  const hung = useCallback(
+    (width: number) => hungDrawing(set, house, { width, ...size }),
+    [set, house, size],
+  );
+  return <Measured title="From the house" className="hung" draw={hung} />;
+};
+
+const BattenFront = ({ set, house }: PartProps) => {
+  const front = useCallback(
+    (width: number) => battenFrontDrawing(set, house, { width, letter: LETTER }),
+    [set, house],
+  );
+  const word = tradeWord(house, 'batten');
+  return (
+    <Measured
+      title={`${word.charAt(0).toUpperCase()}${word.slice(1)} from the house`}
+      className="front"
+      draw={front}
+    />
+  );
+};
+
+/** A set that takes no bricks says so in words, and no curve is drawn where there is none. */
+const WithoutArbor = ({ each, house }: { readonly each: SetReckoning; readonly house: House }) => (
+  <>
+    <div className="set-drawings without-arbor">
+      <div>
+        <p className="no-arbor">{suspensionSentence(each.set.lineSet, house)}</p>
+        <p className="quiet">
+          No curve and no stack are drawn: nothing here balances. What carries it, what it may carry
+          and how it is held stand in the papers of the house.
+        </p>
+      </div>
+      <FromTheHouse set={each.set} house={house} />
+    </div>
+    <BattenFront set={each.set} house={house} />
+  </>
+);

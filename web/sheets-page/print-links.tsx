@@ -1,0 +1,52 @@
+/** The chosen sheet for paper and for a spreadsheet: made by the server, from what is saved. */
+import type { Sheet } from '#sheets';
+import { Notice } from '../frame/notice.tsx';
+import type { Kept } from '../keeping/kept.ts';
+import { nameOnDevice } from '../keeping/name-on-device.ts';
+import { useWork } from '../reckoning/use-work.ts';
+
+const askFor = (path: string, asked: Readonly<Record<string, string>>): string =>
+  `${path}?${new URLSearchParams(asked).toString()}`;
+
+const isUnsaved = (kept: Kept | null): boolean => kept !== null && kept.save.is !== 'saved';
+
+/** The name is looked up when the link is followed, for it may be typed after this is drawn. */
+const withName = (link: HTMLAnchorElement): void => {
+  const url = new URL(link.href);
+  url.searchParams.set('by', nameOnDevice());
+  link.href = url.href;
+};
+
+export const PrintLinks = ({ sheet }: { readonly sheet: Sheet }) => {
+  const { house, show, kept } = useWork();
+  const job = { house: house.id, show: show.id, sheet: sheet.id, by: nameOnDevice() };
+  const links = [
+    { words: 'PDF, Letter', href: askFor('/api/sheet.pdf', { ...job, paper: 'letter' }) },
+    { words: 'PDF, A4', href: askFor('/api/sheet.pdf', { ...job, paper: 'a4' }) },
+    ...(sheet.data === null ? [] : [{ words: 'CSV', href: askFor('/api/sheet.csv', job) }]),
+  ];
+  const waits = [kept.house, kept.show, kept.state].some(isUnsaved);
+  return (
+    <>
+      <p className="leaf-print">
+        <span>Print {sheet.id}:</span>
+        {links.map(({ words, href }) => (
+          <a
+            key={words}
+            href={href}
+            target="_blank"
+            rel="noreferrer"
+            onClick={({ currentTarget }) => withName(currentTarget)}
+          >
+            {words}
+          </a>
+        ))}
+      </p>
+      {waits ? (
+        <Notice degree="caution" title="some edits are not saved yet" isNews>
+          <p>The print is made from what is saved; the preview shows what is on this screen.</p>
+        </Notice>
+      ) : null}
+    </>
+  );
+};

@@ -1,0 +1,97 @@
+/** Every sheet that the show gives: those of the whole house, then the cards set by set. */
+import { useEffect, useRef } from 'react';
+import { tradeWord } from '#drawings';
+import { type SheetContext, sheetIds, sheetOf } from '#sheets';
+import { Link } from '../address/link.tsx';
+import { useWork } from '../reckoning/use-work.ts';
+
+type ListProps = { readonly context: SheetContext; readonly chosen: string };
+
+const SheetLink = ({
+  id,
+  chosen,
+  words,
+  name,
+}: {
+  readonly id: string;
+  readonly chosen: string;
+  readonly words: string;
+  readonly name?: string;
+}) => (
+  <Link to={{ kind: 'sheets', sheet: id }} isHere={id === chosen} {...(name ? { name } : {})}>
+    {words}
+  </Link>
+);
+
+const CardsOfSets = ({ context, chosen }: ListProps) => {
+  const { house, sets } = useWork();
+  const ids = new Set(sheetIds(context));
+  const card = (kind: string, title: string, id: string) =>
+    ids.has(`${kind}/${id}`) ? (
+      <SheetLink
+        id={`${kind}/${id}`}
+        chosen={chosen}
+        words={title}
+        name={`${title} card, ${tradeWord(house, 'set')} ${id}`}
+      />
+    ) : null;
+  return (
+    <table className="leaf-cards">
+      <caption className="only-said">Cards set by set</caption>
+      <thead>
+        <tr>
+          <th scope="col">set</th>
+          <th scope="col">hangs there</th>
+          <th scope="col" colSpan={2}>
+            cards
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {sets.map(({ id, set }) => (
+          <tr key={id}>
+            <th scope="row">{id}</th>
+            <td>{set.hang?.name ?? 'empty'}</td>
+            <td>{card('balance-card', 'balance', id)}</td>
+            <td>{card('hanging-card', 'hanging', id)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+};
+
+/** The chosen card is in sight in its own box; the page itself does not move. */
+const useChosenInSight = (chosen: string) => {
+  const box = useRef<HTMLElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: looks again when another is chosen
+  useEffect(() => {
+    const row = box.current?.querySelector('[aria-current]')?.closest('tr');
+    if (box.current === null || !row) return;
+    const [inside, at] = [box.current.getBoundingClientRect(), row.getBoundingClientRect()];
+    if (at.top >= inside.top && at.bottom <= inside.bottom) return;
+    box.current.scrollTop += at.top - inside.top - inside.height / 2;
+  }, [chosen]);
+  return box;
+};
+
+export const SheetList = ({ context, chosen }: ListProps) => {
+  const box = useChosenInSight(chosen);
+  return (
+    <nav className="leaf-choice" aria-label="Sheets of this show">
+      <ul>
+        {sheetIds(context)
+          .filter((id) => !id.includes('/'))
+          .map((id) => (
+            <li key={id}>
+              <SheetLink id={id} chosen={chosen} words={sheetOf(context, id)?.title ?? id} />
+            </li>
+          ))}
+      </ul>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys */}
+      <section ref={box} className="leaf-cards-box" aria-label="Cards set by set" tabIndex={0}>
+        <CardsOfSets context={context} chosen={chosen} />
+      </section>
+    </nav>
+  );
+};

@@ -1,0 +1,62 @@
+/** What prints, previewed: the list of sheets, the chosen one, and its ways to paper. */
+import { useMemo, useState } from 'react';
+import { type SheetContext, sheetIds, sheetOf } from '#sheets';
+import { Notice } from '../frame/notice.tsx';
+import { TitleBlock } from '../frame/title-block.tsx';
+import { nameOnDevice } from '../keeping/name-on-device.ts';
+import { useWork, type Work } from '../reckoning/use-work.ts';
+import { CodeQuestion } from './code-question.tsx';
+import { PrintLinks } from './print-links.tsx';
+import { SheetList } from './sheet-list.tsx';
+import { SheetPreview } from './sheet-preview.tsx';
+
+/** The clock of the preview: when this screen was opened, as a print of that moment would say. */
+const useContextOf = (work: Work): SheetContext => {
+  const [printedAt] = useState(() => new Date().toISOString());
+  const { house, show, state, assessment, findings, kept } = work;
+  const revision = `house ${kept.house.server.revision}, show ${kept.show.server.revision}`;
+  return useMemo(
+    () => ({
+      house,
+      show,
+      state,
+      assessment,
+      findings,
+      stamp: { revision, printedAt, printedBy: nameOnDevice() },
+    }),
+    [house, show, state, assessment, findings, revision, printedAt],
+  );
+};
+
+export const SheetsPage = ({ id }: { readonly id: string | null }) => {
+  const context = useContextOf(useWork());
+  const chosen = id ?? sheetIds(context)[0] ?? '';
+  const sheet = useMemo(() => sheetOf(context, chosen), [context, chosen]);
+  return (
+    <>
+      <div className="page-head">
+        <h1>Sheets</h1>
+        <p className="quiet">
+          What a crew checks a hang by. No order of work exists yet, so none of them is one.
+        </p>
+      </div>
+      <div className="sheets-page">
+        <SheetList context={context} chosen={chosen} />
+        <div className="leaf-chosen">
+          {sheet === undefined ? (
+            <Notice degree="caution" title={`there is no sheet ${chosen} in this show`}>
+              <p>The address asks for it, and no other is shown in its place. Choose one.</p>
+            </Notice>
+          ) : (
+            <>
+              <PrintLinks sheet={sheet} />
+              <CodeQuestion key={chosen} context={context} id={chosen} />
+              <SheetPreview sheet={sheet} />
+            </>
+          )}
+        </div>
+      </div>
+      <TitleBlock drawing={sheet === undefined ? 'Sheets' : sheet.title} scale="as on the sheet" />
+    </>
+  );
+};

@@ -1,0 +1,42 @@
+/**
+ * Screens for the browser, built to `build/web`. The development server sends questions on to a
+ * running server, so that both work on the same documents.
+ */
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+const PURE = /[\\/](engine|documents|drawings|sheets)[\\/][^?]*\.ts$|node_modules[\\/]zod[\\/]/;
+
+/** The server that answers while these screens are worked on. */
+const ANSWERS = `http://127.0.0.1:${process.env['COUNTERPOISE_PORT'] ?? 4747}`;
+
+export default defineConfig({
+  root: here('.'),
+  base: '/',
+  plugins: [react()],
+  build: {
+    outDir: here('../build/web'),
+    emptyOutDir: true,
+    target: 'es2023',
+    // A font inside the style sheet would be loaded by everybody, also where it is not drawn.
+    assetsInlineLimit: 0,
+    rolldownOptions: {
+      // The pure rooms do nothing when they are opened, so what no screen asks for stays out.
+      treeshake: { moduleSideEffects: (id) => !PURE.test(id) },
+    },
+  },
+  server: {
+    host: '127.0.0.1',
+    proxy: {
+      // The server refuses pages of other origins, so it is asked under its own name.
+      '/api': {
+        target: ANSWERS,
+        changeOrigin: true,
+        headers: { origin: ANSWERS },
+      },
+    },
+  },
+});

@@ -2,7 +2,7 @@
  * `npm test`: everything that must hold. All steps run, also after one has failed, so that one
  * run shows all faults; the last line counts them.
  */
-import { existsSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { MEASURED_FILE } from '../../validation/record.ts';
 import { CHROMIUM_ADVICE, ensureChromium } from '../running/chromium.ts';
@@ -17,7 +17,10 @@ const FAILED: Count = { passed: 0, failed: 1, notRun: 0 };
 
 type Step = { readonly name: string; readonly work: () => Promise<Count> };
 
-const has = (room: string): boolean => existsSync(join(ROOT, room));
+const hasJourneys = (): boolean => {
+  const folder = join(ROOT, 'journeys');
+  return existsSync(folder) && readdirSync(folder).some((name) => !name.startsWith('.'));
+};
 
 const typecheckAll = async (): Promise<Count> => {
   const faults = (await Promise.all(ZONES.map(typecheck))).filter((text) => text !== '');
@@ -56,7 +59,7 @@ const STEPS: readonly Step[] = [
     name: 'build of the screens',
     work: async () => ((await buildWeb()) === 0 ? PASSED : FAILED),
   },
-  ...(has('journeys') ? [{ name: 'journeys in a browser', work: journeys }] : []),
+  ...(hasJourneys() ? [{ name: 'journeys in a browser', work: journeys }] : []),
 ];
 
 const seconds = (since: number): string => `${((Date.now() - since) / 1000).toFixed(1)} s`;

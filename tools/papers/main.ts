@@ -10,6 +10,7 @@ import { firstDifference } from './difference.ts';
 import { CannotMake, type Paper } from './paper.ts';
 import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
+import { schemas } from './schemas.ts';
 import { validation } from './validation.ts';
 
 const compare = (path: string, made: string): readonly string[] => {
@@ -38,7 +39,7 @@ const faultsOf = async ({ path, make }: Paper, check: boolean): Promise<readonly
 
 const main = async (args: readonly string[]): Promise<void> => {
   const check = args.includes('--check');
-  const papers = [rules, validation(!args.includes('--measured')), refusals, compute];
+  const papers = [rules, validation(!args.includes('--measured')), refusals, compute, ...schemas];
   const faults: string[] = [];
   for (const paper of papers) faults.push(...(await faultsOf(paper, check)));
   for (const fault of faults) process.stdout.write(`${fault}\n`);

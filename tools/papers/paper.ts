@@ -16,9 +16,13 @@ export class CannotMake extends Error {
 
 export const HEAD = '<!-- Made by `npm run papers`. Do not edit: change what it is made from. -->';
 
-/** A cell of a table: one line, and no bar that would end it. */
+/** A cell of a table: one line, no bar that would end it, and nothing read as markup. */
 export const cell = (text: string): string =>
-  text.replace(/\s+/g, ' ').replaceAll('|', '\\|').trim();
+  text
+    .replace(/\s+/g, ' ')
+    .replace(/\||__/g, (mark) => [...mark].map((letter) => `\\${letter}`).join(''))
+    .replaceAll('<', '&lt;')
+    .trim();
 
 export const table = (
   head: readonly string[],

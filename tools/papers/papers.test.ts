@@ -110,6 +110,7 @@ describe('the rest', () => {
 
   it('keeps a bar inside its cell', () => {
     expect(table(['A'], [['|x|\ny']])[2]).toBe('| \\|x\\| y |');
+    expect(table(['A'], [['__a <b']])[2]).toBe('| \\_\\_a &lt;b |');
   });
 
   it('reads the list of calculations', () => {

@@ -14,7 +14,8 @@ export const faultOfReport = (line: string): Fault | undefined => {
   const found = REPORTED.exec(line);
   if (found === null) return undefined;
   const [, rule = '', path = '', number = '1', message = ''] = found;
-  const what = rule === 'format' ? 'is not formatted' : message.replace(/\.$/, '');
+  const what =
+    rule === 'format' ? 'is not formatted' : message.replace(/(%0A)+/g, ' ').replace(/\.$/, '');
   return {
     file: relative(ROOT, join(ROOT, relative(ROOT, path))),
     line: Number(number),

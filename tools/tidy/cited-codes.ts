@@ -1,12 +1,13 @@
 /**
  * Which codes the tests name. A title that begins `[BAL-003]` names one; a title that begins
- * `[${code}]` stands for a table, and then each code written in that file is named.
+ * `[${code}]` stands for a table, and then each code is named that is written in that file or in a
+ * table of cases that it opens.
  */
 import ts from 'typescript';
 import { CODE } from './declared-codes.ts';
 import type { Source } from './fault.ts';
-import { isTest } from './sources.ts';
 import { lineOf, nodesOf, treeOf } from './syntax.ts';
+import { tablesByTest } from './test-tables.ts';
 
 export type CitedCode = {
   readonly code: string;
@@ -40,10 +41,9 @@ const literalCodes = (source: Source, title: string): readonly CitedCode[] => {
     .map((node) => ({ code: node.text, title, file: source.path, line: lineOf(tree, node) }));
 };
 
-const citedIn = (source: Source): readonly CitedCode[] => {
+const citedIn = (source: Source, tables: readonly Source[]): readonly CitedCode[] => {
   const tree = treeOf(source);
   const titles = titlesOf(source);
-  const table = titles.find(standsForTable);
   const named = titles.flatMap((title) =>
     [...title.getText().matchAll(IN_TITLE)].map(([, code = '']) => ({
       code,
@@ -52,12 +52,14 @@ const citedIn = (source: Source): readonly CitedCode[] => {
       line: lineOf(tree, title),
     })),
   );
-  return [
-    ...named,
-    ...(table === undefined ? [] : literalCodes(source, table.getText().slice(1, -1))),
-  ];
+  const table = titles.find(standsForTable);
+  if (table === undefined) return named;
+  const title = table.getText().slice(1, -1);
+  return [...named, ...[source, ...tables].flatMap((one) => literalCodes(one, title))];
 };
 
 /** The tests of tidy name codes of fixtures; those are nobody's rules. */
 export const citedCodes = (sources: readonly Source[]): readonly CitedCode[] =>
-  sources.filter(({ path }) => isTest(path) && !path.startsWith('tools/')).flatMap(citedIn);
+  [...tablesByTest(sources.filter(({ path }) => !path.startsWith('tools/')))].flatMap(
+    ([test, tables]) => citedIn(test, tables),
+  );

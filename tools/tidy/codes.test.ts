@@ -26,6 +26,14 @@ describe('codes', () => {
     expect(whatOf(DECLARED, tests(table))).toEqual([]);
   });
 
+  it('takes a table in a file of its own, but not one that the program opens too', () => {
+    const test = tests("import { T } from './cases.ts'; for (const c of T) it(`[${c}] x`, f);");
+    const cases = { path: 'engine/rules/cases.ts', text: "export const T = ['BAL-003'];" };
+    const program = { path: 'engine/rules/judge.ts', text: "import { T } from './cases.ts';" };
+    expect(whatOf(DECLARED, test, cases)).toEqual([]);
+    expect(whatOf(DECLARED, test, cases, program)).toEqual(['no test names BAL-003']);
+  });
+
   it('refuses a title whose code nobody declares', () => {
     const text = "it('[BAL-003] a', f); it('[BAL-099] b', f);";
     expect(whatOf(DECLARED, tests(text))).toEqual([

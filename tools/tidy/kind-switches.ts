@@ -1,7 +1,7 @@
 /** A switch over kinds ends in `unreachable(kind)`, so that a new kind cannot be forgotten. */
 import ts from 'typescript';
 import type { Check, Fault, Source } from './fault.ts';
-import { isCode } from './sources.ts';
+import { isProgram } from './sources.ts';
 import { lineOf, nodesOf, treeOf } from './syntax.ts';
 
 const isOverKinds = ({ expression }: ts.SwitchStatement): boolean =>
@@ -30,4 +30,4 @@ const faultsOf = (source: Source): readonly Fault[] => {
 };
 
 export const kindSwitches: Check = (sources) =>
-  sources.filter(({ path }) => isCode(path)).flatMap(faultsOf);
+  sources.filter(({ path }) => isProgram(path)).flatMap(faultsOf);

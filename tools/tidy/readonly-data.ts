@@ -4,7 +4,7 @@
  */
 import ts from 'typescript';
 import type { Check, Fault, Source } from './fault.ts';
-import { isCode, isTest } from './sources.ts';
+import { isProgram } from './sources.ts';
 import { lineOf, nodesOf, treeOf } from './syntax.ts';
 
 type Field = ts.PropertySignature | ts.IndexSignatureDeclaration;
@@ -58,4 +58,4 @@ const faultsOf = (source: Source): readonly Fault[] => {
 };
 
 export const readonlyData: Check = (sources) =>
-  sources.filter(({ path }) => isCode(path) && !isTest(path)).flatMap(faultsOf);
+  sources.filter(({ path }) => isProgram(path)).flatMap(faultsOf);

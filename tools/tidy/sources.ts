@@ -28,6 +28,10 @@ export const isCode = (path: string): boolean => /\.(ts|tsx|mts|mjs|cjs|js)$/.te
 
 export const isTest = (path: string): boolean => /\.(test|contract)\.tsx?$/.test(path);
 
+/** What people run, as against what only measures or tries it. */
+export const isProgram = (path: string): boolean =>
+  isCode(path) && !isTest(path) && !/^(validation|journeys|bench|pins|examples)\//.test(path);
+
 /** Papers written by `npm run papers`; their shape is their maker's. */
 export const isGenerated = (path: string): boolean =>
   path === 'RULES.md' || path === 'VALIDATION.md' || path.startsWith('docs/reference/');

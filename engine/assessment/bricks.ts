@@ -4,7 +4,7 @@ import type { HeightSpan, House, LineSet } from '#house';
 import { kilograms, metres } from '#quantities';
 import type { Hang } from '#show';
 import type { StackRun } from '#state';
-import { baselineExtremes, type CarriedHang } from './plan.ts';
+import { baselineExtremes, battenAtTrim, type CarriedHang } from './plan.ts';
 import { brickKindOf, gather, pipeWeightOf, spreadersFor, uncertaintyOf } from './plant.ts';
 import type { BrickCount, PlannedStack } from './types.ts';
 
@@ -81,18 +81,15 @@ const holdsAtTrims = (
   const { lockLimit } = house.rules;
   if (!lockLimit.known) return [];
   const set = { ...bare, items: carried.items };
-  return hang.trims.flatMap(({ height }) =>
-    height.known && height.value >= from
-      ? [
-          {
-            heightM: height.value,
-            baselineN: imbalanceAt(set, height.value),
-            inN: lockLimit.value,
-            outN: lockLimit.value,
-          },
-        ]
-      : [],
-  );
+  return hang.trims
+    .map((trim) => battenAtTrim(trim, carried.items, gather()))
+    .filter((heightM) => heightM >= from)
+    .map((heightM) => ({
+      heightM,
+      baselineN: imbalanceAt(set, heightM),
+      inN: lockLimit.value,
+      outN: lockLimit.value,
+    }));
 };
 
 /** Bricks of a kind that stay on arbors as pipe weight, over the whole house. */

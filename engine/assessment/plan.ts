@@ -16,8 +16,9 @@ import {
 } from '#balance';
 import type { Reckoned } from '#findings';
 import type { House, HeightSpan, LineSet } from '#house';
+import { unreachable } from '#outcome';
 import { metres, type Metres, newtons } from '#quantities';
-import type { Hang } from '#show';
+import type { Hang, Trim } from '#show';
 import type { SetState } from '#state';
 import { doubtsUnsaid, gather } from './plant.ts';
 import type { AfterRelease, PlannedStack, SetPlan, TrimBalance } from './types.ts';
@@ -37,6 +38,34 @@ export const liftOffOf = (items: readonly BalanceItem[], lowStopM: number): Metr
   return contacts.length === 0 ? null : metres(Math.max(...contacts));
 };
 
+/**
+ * Height of the batten at a trim. A trim told at the lowest point is so much higher at the batten
+ * as the longest piece hangs down; one told at a lens needs the drop of the lens, which no document
+ * holds yet, and is therefore not known.
+ *
+ *     h = z + max (s + D)
+ *
+ * Source  the-job.md C69
+ */
+export const battenAtTrim = (
+  { name, height, reference }: Trim,
+  items: readonly BalanceItem[],
+  got: ReturnType<typeof gather>,
+): number => {
+  const heightM = got.number(height, `height of ${name} trim`);
+  switch (reference) {
+    case 'batten':
+      return heightM;
+    case 'lowestPoint':
+      return heightM + Math.max(0, ...items.map((item) => contactHeight(item) ?? 0));
+    case 'lens':
+      got.need(`height of the batten at ${name} trim: it is told at the lens`);
+      return Number.NaN;
+    default:
+      return unreachable(reference);
+  }
+};
+
 /** From lift-off, or from working height where nothing lands above it, to the highest trim. */
 export const freeRangeOf = (
   { items }: CarriedHang,
@@ -47,7 +76,7 @@ export const freeRangeOf = (
   const workingM = got.number(lineSet.workingHeight, 'working height');
   const lowStopM = got.number(lineSet.lowStop.height, 'height of the low stop');
   if (hang.trims.length === 0) got.need('trims');
-  const trims = hang.trims.map(({ name, height }) => got.number(height, `height of ${name} trim`));
+  const trims = hang.trims.map((trim) => battenAtTrim(trim, items, got));
   return got.give(() => {
     const highestM = Math.max(...trims);
     const fromM = Math.max(workingM, liftOffOf(items, lowStopM) ?? workingM);
@@ -126,19 +155,20 @@ const afterRelease = (how: string, set: BalanceSet): AfterRelease => {
 };
 
 const trimsOf = (set: BalanceSet, hang: Hang): readonly TrimBalance[] =>
-  hang.trims.flatMap((trim) =>
-    trim.height.known
-      ? [
-          {
-            trim,
-            height: trim.height.value,
-            imbalance: imbalanceAt(set, trim.height.value),
-            below: imbalanceBelow(set, trim.height.value),
-            uncertainty: imbalanceUncertainty(set, trim.height.value),
-          },
-        ]
-      : [],
-  );
+  hang.trims.flatMap((trim) => {
+    const got = gather();
+    const heightM = battenAtTrim(trim, set.items, got);
+    if (got.needs.length > 0) return [];
+    return [
+      {
+        trim,
+        height: metres(heightM),
+        imbalance: imbalanceAt(set, heightM),
+        below: imbalanceBelow(set, heightM),
+        uncertainty: imbalanceUncertainty(set, heightM),
+      },
+    ];
+  });
 
 /** The measured friction of the set where a two-way pull test is on record, else the assumed. */
 const frictionOf = (

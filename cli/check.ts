@@ -5,8 +5,8 @@ import { formatImbalance, formatMass, type UnitSystem } from '#quantities';
 import { judge } from '#rules';
 import { sayFinding } from '#sheets';
 import { EXIT, type ExitCode } from './exit-codes.ts';
-import { COMMAND_REFUSALS } from './refusal-codes.ts';
 import { openDocuments } from './open-documents.ts';
+import { COMMAND_REFUSALS } from './refusal-codes.ts';
 import { sayRefusals, type Voice } from './voice.ts';
 
 export type CheckOptions = {
@@ -26,7 +26,9 @@ export const check = async (voice: Voice, options: CheckOptions): Promise<ExitCo
   const state = opened.state?.state ?? null;
   if (options.set !== undefined && !house.lineSets.some(({ id }) => id === options.set)) {
     const accepted = house.lineSets.map(({ id }) => id).join(', ');
-    sayRefusals(voice, '--set', [{ code: COMMAND_REFUSALS.noSet.code, path: '', found: options.set, accepted }]);
+    sayRefusals(voice, '--set', [
+      { code: COMMAND_REFUSALS.noSet.code, path: '', found: options.set, accepted },
+    ]);
     return EXIT.badInput;
   }
   const assessment = assess(house, show, state);
@@ -84,7 +86,8 @@ const said = (
   const counts = ORDER.map(
     (level) => `${findings.filter((finding) => finding.level === level).length} ${level}`,
   ).join(', ');
-  return `${[...lines, '', ...words, '', `Findings: ${counts}. NOT AN ORDER OF WORK.`].join('\n')}\n`;
+  const last = `Findings: ${counts}. NOT AN ORDER OF WORK.`;
+  return `${[...lines, '', ...words, '', last].join('\n')}\n`;
 };
 
 const setLine = ({ lineSet, hang, hung, plan }: SetAssessment, units: UnitSystem): string => {

@@ -12,8 +12,8 @@ import { fail, ok, type Refusal, type Result } from '#outcome';
 import { takeOffNumbers } from '#takeoff';
 import { OUTPUTS } from './compute-outputs.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
-import { COMMAND_REFUSALS } from './refusal-codes.ts';
 import { textOf } from './open-documents.ts';
+import { COMMAND_REFUSALS } from './refusal-codes.ts';
 import { sayRefusals, type Voice } from './voice.ts';
 
 type Answers = {
@@ -62,7 +62,9 @@ export const compute = async (voice: Voice, options: ComputeOptions): Promise<Ex
   if (name === undefined || !isComputeName(name)) {
     const found = name === undefined ? 'no name' : `"${name}"`;
     const accepted = COMPUTE_NAMES.join(', ');
-    sayRefusals(voice, 'compute', [{ code: COMMAND_REFUSALS.noCalculation.code, path: '', found, accepted }]);
+    sayRefusals(voice, 'compute', [
+      { code: COMMAND_REFUSALS.noCalculation.code, path: '', found, accepted },
+    ]);
     return EXIT.badInput;
   }
   if (options.schema === true) {

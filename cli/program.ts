@@ -3,16 +3,17 @@ import { check } from './check.ts';
 import { compute } from './compute.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { printSchema } from './schema.ts';
-import { writeSheets } from './write-sheets.ts';
 import type { Voice } from './voice.ts';
+import { writeSheets } from './write-sheets.ts';
 
 const CAUTION = `
 It advises and records. It commands nothing and certifies nothing. Local codes, the rules of the
 house and competent persons come first. Flying people is out of scope.
 
-Answers: 0 nothing at stop level, 1 a finding at stop level, 2 bad input, 3 a fault of the program.`;
+Exit codes: 0 nothing at stop level, 1 a finding at stop level, 2 bad input, 3 a fault of the
+program.`;
 
-/** Runs one command line and returns its exit code. Nothing else of the program ends the process. */
+/** Runs one command line and returns its exit code. Nothing else here ends the process. */
 export const run = async (args: readonly string[], voice: Voice): Promise<ExitCode> => {
   let code: ExitCode = EXIT.clear;
   const program = buildProgram(voice, (ended) => {
@@ -46,9 +47,7 @@ const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command =>
     .addOption(state)
     .addOption(json)
     .option('--set <id>', 'one set only')
-    .action(async (house, show, options) =>
-      ended(await check(voice, { house, show, ...options })),
-    );
+    .action(async (house, show, options) => ended(await check(voice, { house, show, ...options })));
   program
     .command('sheets')
     .description('writes the sheets that a hang is checked by, as PDF and CSV')
@@ -78,6 +77,7 @@ const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command =>
     .argument('<name>', 'house, show or state')
     .addOption(json)
     .action((name) => ended(printSchema(voice, name)));
-  for (const command of program.commands) command.exitOverride().configureOutput({ writeOut: voice.out, writeErr: voice.err });
+  for (const command of program.commands)
+    command.exitOverride().configureOutput({ writeOut: voice.out, writeErr: voice.err });
   return program;
 };

@@ -7,7 +7,9 @@ import { sayRefusals, type Voice } from './voice.ts';
 export const printSchema = (voice: Voice, name: string): ExitCode => {
   if (!isKind(name)) {
     const accepted = DOCUMENT_KINDS.join(', ');
-    sayRefusals(voice, 'schema', [{ code: COMMAND_REFUSALS.noDocument.code, path: '', found: `"${name}"`, accepted }]);
+    sayRefusals(voice, 'schema', [
+      { code: COMMAND_REFUSALS.noDocument.code, path: '', found: `"${name}"`, accepted },
+    ]);
     return EXIT.badInput;
   }
   voice.out(`${JSON.stringify(schemaOf(name), null, 2)}\n`);

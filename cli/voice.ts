@@ -15,18 +15,14 @@ export const processVoice: Voice = {
 };
 
 /** One line a fault: where, what was found, what is accepted. */
-export const sayRefusals = (
-  voice: Voice,
-  source: string,
-  refusals: readonly Refusal[],
-): void => {
+export const sayRefusals = (voice: Voice, source: string, refusals: readonly Refusal[]): void => {
   for (const { code, path, found, accepted } of refusals) {
     const place = path === '' ? source : `${source}: ${path}`;
     voice.err(`${place}: found ${found}; accepted: ${accepted} [${code}]\n`);
   }
 };
 
-/** Progress on long work: one line that is written over, or a line each tenth where it cannot be. */
+/** Progress on long work: one line written over, or a line each tenth where it cannot be. */
 export const progress = (voice: Voice, what: string, total: number): ((done: number) => void) => {
   let said = -1;
   return (done) => {

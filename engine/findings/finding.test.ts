@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { LEVELS, measure, worstLevel } from './finding.ts';
+import { LEVELS, worstLevel } from './finding.ts';
+import { measure } from './measure.ts';
 
 describe('worstLevel', () => {
   it('is the gravest, wherever it stands', () => {

@@ -1,17 +1,9 @@
-import type { Dimension } from '#quantities';
+import type { Measure } from './measure.ts';
 import type { Working } from './working.ts';
 
 /** note: true and harmless. caution: a person must look. stop: not before it is mended. */
 export const LEVELS = ['note', 'caution', 'stop'] as const;
 export type Level = (typeof LEVELS)[number];
-
-/** A dimension, or an imbalance: a force at the batten whose sign becomes words on paper. */
-export type MeasureKind = Dimension | 'imbalance';
-
-/** An SI number with what it measures, so that the page can print it in the house's units. */
-export type Measure = { readonly value: number; readonly kind: MeasureKind };
-
-export const measure = (value: number, kind: MeasureKind): Measure => ({ value, kind });
 
 /** Where a finding lies. No set means the whole house. */
 export type Place = {

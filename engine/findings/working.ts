@@ -1,4 +1,4 @@
-import type { Measure } from './finding.ts';
+import type { Measure } from './measure.ts';
 
 /** One symbol of a formula: what it means, its value, and who says so. */
 export type Term = {

@@ -1,4 +1,4 @@
-import { balanceCurve, type BalanceItem, type BalanceSet } from '#balance';
+import { type BalanceItem, type BalanceSet, balanceCurve } from '#balance';
 import { blocked, type Reckoned, reckoned } from '#findings';
 import type { House, LineSet } from '#house';
 import { kilograms } from '#quantities';
@@ -16,11 +16,7 @@ import type { Assessment, BrickCount, HungMass, SetAssessment, SetPlan } from '.
  * Sets come in rail order, hung or bare. Nothing throws on a missing value: what depends on it is
  * blocked and says what it needs.
  */
-export const assess = (
-  house: House,
-  show: Show | null,
-  state: HouseState | null,
-): Assessment => {
+export const assess = (house: House, show: Show | null, state: HouseState | null): Assessment => {
   const sets = house.lineSets.map((lineSet) => assessSet(house, show, state, lineSet));
   return { sets, bricks: house.brickKinds.map(({ id }) => brickUse(id, house, sets)) };
 };
@@ -63,9 +59,7 @@ export const assessSet = (
     hang,
     takeoffs,
     hung: hungMassOf(takeoffs),
-    bare: bare.known
-      ? reckoned({ set: bare.value, curve: balanceCurve(bare.value) })
-      : bare,
+    bare: bare.known ? reckoned({ set: bare.value, curve: balanceCurve(bare.value) }) : bare,
     room: roomOf(lineSet, house),
     choice: bricks.choice,
     plan,
@@ -141,9 +135,10 @@ const bricksOf = ({ house, lineSet, hang, bare, carried }: SetWork): Bricks => {
   }
   const reason = 'least imbalance while it hangs free';
   if (!choice.known) return { choice, show: choice, chosenBy: 'program', reason };
-  const show = 'infeasible' in choice.value
-    ? blocked([`a mix of bricks: ${choice.value.infeasible.reason}`])
-    : reckoned(chosenCounts(choice.value));
+  const show =
+    'infeasible' in choice.value
+      ? blocked([`a mix of bricks: ${choice.value.infeasible.reason}`])
+      : reckoned(chosenCounts(choice.value));
   return { choice, show, chosenBy: 'program', reason };
 };
 
@@ -209,8 +204,7 @@ const planFrom = ({
   );
 };
 
-const isLoom = ({ item }: ItemTakeoff): boolean =>
-  item.kind === 'loom' || item.kind === 'deckLoom';
+const isLoom = ({ item }: ItemTakeoff): boolean => item.kind === 'loom' || item.kind === 'deckLoom';
 
 const hungMassOf = (takeoffs: readonly ItemTakeoff[]): Reckoned<HungMass> => {
   const needs = takeoffs.flatMap(({ item, total }) =>

@@ -70,7 +70,7 @@ const spreaderTask = (
   return { spreader: { mass, thickness, every, rule: 'floor' } };
 };
 
-/** The lock must hold the set at every trim where it hangs free; contact is the order's business. */
+/** The lock must hold the set at every trim where it hangs free; contact is for the order. */
 const holdsAtTrims = (
   bare: BalanceSet,
   carried: CarriedHang,
@@ -195,4 +195,3 @@ export const chosenCounts = (choice: MixResult): readonly BrickCount[] =>
     : Object.entries(choice.chosen.counts)
         .filter(([, count]) => count > 0)
         .map(([kind, count]) => ({ kind, count }));
-

@@ -15,9 +15,9 @@ import {
   pullTest,
 } from '#balance';
 import type { Reckoned } from '#findings';
-import type { House, HeightSpan, LineSet } from '#house';
+import type { HeightSpan, House, LineSet } from '#house';
 import { unreachable } from '#outcome';
-import { metres, type Metres, newtons } from '#quantities';
+import { type Metres, metres, newtons } from '#quantities';
 import type { Hang, Trim } from '#show';
 import type { SetState } from '#state';
 import { doubtsUnsaid, gather } from './plant.ts';
@@ -136,7 +136,8 @@ export const planOf = ({
     liftOff: liftOffOf(carried.items, bare.lowStop),
     freeRange,
     freeExtremes: extremesOf(balanceCurve(set, freeRange.from, freeRange.to).nodes, 'inside'),
-    travelExtremes: extremesOf(curve.nodes),
+    // Below the low stop there is no travel, so what would happen there does not count.
+    travelExtremes: extremesOf(curve.nodes, 'inside'),
     trims,
     working: lineSet.workingHeight.known
       ? {
@@ -212,4 +213,3 @@ const pullsOf = (
     };
   });
 };
-

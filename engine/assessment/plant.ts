@@ -3,9 +3,9 @@ import { blocked, type Reckoned, reckoned } from '#findings';
 import {
   type Arbor,
   type BrickKind,
+  type HeightSpan,
   type House,
   type HouseRules,
-  type HeightSpan,
   type Known,
   type LineSet,
   purchaseOf,
@@ -118,7 +118,10 @@ export const barePlant = (lineSet: LineSet, house: House): Reckoned<BalanceSet> 
 };
 
 /** A field that is there only where somebody has said its value. */
-export const given = <K extends string>(name: K, value: number | null): { readonly [P in K]?: number } =>
+export const given = <K extends string>(
+  name: K,
+  value: number | null,
+): { readonly [P in K]?: number } =>
   (value === null ? {} : { [name]: value }) as { readonly [P in K]?: number };
 
 /** Masses of a set whose doubt nobody has stated; its band is then too narrow, and says so. */
@@ -194,9 +197,7 @@ export const spreadersFor = (
   const got = gather();
   const everyM = got.number(spreader.every, 'spacing of spreader plates');
   const thicknessM = got.number(spreader.thickness, 'thickness of a spreader plate');
-  const massKg = spreader.inCarriage
-    ? 0
-    : got.number(spreader.mass, 'mass of a spreader plate');
+  const massKg = spreader.inCarriage ? 0 : got.number(spreader.mass, 'mass of a spreader plate');
   return got.give(() => {
     const height = stackHeight({ brickThicknessM, spreader: { thicknessM, everyM } });
     const count = spreaderCount(brickThicknessM, everyM);

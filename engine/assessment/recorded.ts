@@ -41,11 +41,7 @@ export const recordedOf = ({
   };
 };
 
-const arborMassOf = (
-  { stack }: SetState,
-  bare: BalanceSet,
-  house: House,
-): Reckoned<Kilograms> => {
+const arborMassOf = ({ stack }: SetState, bare: BalanceSet, house: House): Reckoned<Kilograms> => {
   if (stack === null) return blocked(['the stack on the arbor, as counted']);
   const got = gather();
   let massKg = bare.carriage;
@@ -67,8 +63,7 @@ const arborMassOf = (
 };
 
 /** Whether a phase leaves the load of an item to its travel, or takes all of it off the batten. */
-const hangs = (phase: ItemPhase): boolean =>
-  phase === 'flying' || phase === 'attachedResting';
+const hangs = (phase: ItemPhase): boolean => phase === 'flying' || phase === 'attachedResting';
 
 const imbalanceOf = ({
   state,

@@ -1,10 +1,4 @@
-import type {
-  BalanceCurve,
-  BalanceSet,
-  Extremes,
-  Friction,
-  MixResult,
-} from '#balance';
+import type { BalanceCurve, BalanceSet, Extremes, Friction, MixResult } from '#balance';
 import type { Reckoned } from '#findings';
 import type { HeightSpan, LineSet } from '#house';
 import type { Kilograms, Metres, Newtons } from '#quantities';

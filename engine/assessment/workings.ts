@@ -50,11 +50,13 @@ const imbalanceWorking = ({
   readonly house: House;
 }): Working => {
   const parts = imbalanceParts(set, heightM);
-  const items = parts.itemsKg.map((massKg, index): Term => ({
-    symbol: `l${index + 1}`,
-    meaning: `${names[index] ?? 'item'}, as carried at this height`,
-    value: measure(massKg, 'mass'),
-  }));
+  const items = parts.itemsKg.map(
+    (massKg, index): Term => ({
+      symbol: `l${index + 1}`,
+      meaning: `${names[index] ?? 'item'}, as carried at this height`,
+      value: measure(massKg, 'mass'),
+    }),
+  );
   const battenKg = parts.battenKg;
   const totalKg =
     battenKg + parts.itemsKg.reduce((sum, kg) => sum + kg, 0) + parts.linesKg - parts.arborKg;
@@ -97,10 +99,7 @@ const arborWorking = ({ stack, set }: SetPlan): Working => ({
     {
       symbol: 'T',
       meaning: 'spreader plates that the carriage does not count',
-      value: measure(
-        stack.arborMass - set.carriage - stack.pipeMass - stack.showMass,
-        'mass',
-      ),
+      value: measure(stack.arborMass - set.carriage - stack.pipeMass - stack.showMass, 'mass'),
     },
   ],
   result: { symbol: 'A', meaning: 'whole arbor', value: measure(stack.arborMass, 'mass') },
@@ -140,10 +139,7 @@ const pullWorkings = (
   const [first, ...rest] = trims;
   const { handLinePerBatten } = lineSet;
   if (!pulls.known || !friction.known || first === undefined || !handLinePerBatten.known) return [];
-  const worst = rest.reduce(
-    (one, other) => (other.imbalance > one.imbalance ? other : one),
-    first,
-  );
+  const worst = rest.reduce((one, other) => (other.imbalance > one.imbalance ? other : one), first);
   const { measured, force } = friction.value;
   return [
     {

@@ -1,7 +1,4 @@
-export type { Basis, Known, Provenance } from './known.ts';
-export { BASES, known, unknownValue } from './known.ts';
-export type { Arbor, Batten, LineSet, Stop, Suspension } from './line-set.ts';
-export { purchaseOf, SUSPENSIONS } from './line-set.ts';
+export { handLineTravel, panHeight, travelRoom } from './arbor-travel.ts';
 export type { BrickKind, PlateRun, Spreader } from './brick.ts';
 export type {
   Bay,
@@ -15,7 +12,10 @@ export type {
   Rail,
   Stage,
 } from './house.ts';
-export { handLineTravel, panHeight, travelRoom } from './arbor-travel.ts';
+export type { Basis, Known, Provenance } from './known.ts';
+export { BASES, known, unknownValue } from './known.ts';
+export type { Arbor, Batten, LineSet, Stop, Suspension } from './line-set.ts';
+export { purchaseOf, SUSPENSIONS } from './line-set.ts';
 export type { HeightSpan, ReachGeometry } from './reach.ts';
 export { deadBands, nextPlateHeight, reachWindow } from './reach.ts';
 export { spreaderCount, stackHeight } from './stack-height.ts';

@@ -1,5 +1,5 @@
-import type { Kilograms, KilogramsPerMetre, Metres, Newtons } from '#quantities';
 import { unreachable } from '#outcome';
+import type { Kilograms, KilogramsPerMetre, Metres, Newtons } from '#quantities';
 import type { PlateRun } from './brick.ts';
 import type { Known } from './known.ts';
 

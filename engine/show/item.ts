@@ -3,14 +3,7 @@ import type { Kilograms, Metres } from '#quantities';
 import type { Takeoff } from './takeoff.ts';
 
 /** How an item loads its batten as the batten travels; one list, that of `compute balance`. */
-export const ITEM_KINDS = [
-  'clear',
-  'cloth',
-  'tipping',
-  'standing',
-  'loom',
-  'deckLoom',
-] as const;
+export const ITEM_KINDS = ['clear', 'cloth', 'tipping', 'standing', 'loom', 'deckLoom'] as const;
 
 export type ItemKind = (typeof ITEM_KINDS)[number];
 

@@ -2,7 +2,7 @@
 import { openProblem } from './closest-mixes.ts';
 import { countsAt } from './halves.ts';
 import { byGap, byHabit, firstGuesses, type Mix, mixOf } from './mix.ts';
-import { type Reach, walkPairs } from './pairs.ts';
+import { Reach, walkPairs } from './pairs.ts';
 import type { KindRange, MixProblem } from './problem.ts';
 
 export type CheapestMixes = {
@@ -34,11 +34,10 @@ export const cheapestMixes = (problem: MixProblem, cost: Cost, keep: number): Ch
     price(a) - price(b) || (cost.thenBy?.(a, b) ?? 0) || byGap(a, b) || habit(a, b);
   const guesses = [...firstGuesses(problem)].sort(byRank);
   const lastGuess = guesses[keep - 1];
-  const reach: Reach = {
-    gap: Number.POSITIVE_INFINITY,
-    cost: lastGuess === undefined ? Number.POSITIVE_INFINITY : price(lastGuess) + COST_TIE,
-    pairs: 0,
-  };
+  const reach = new Reach(
+    Number.POSITIVE_INFINITY,
+    lastGuess === undefined ? Number.POSITIVE_INFINITY : price(lastGuess) + COST_TIE,
+  );
   const opened = openProblem(problem, problem.massTo, cost.of);
   let mixes: Mix[] = opened.whole ? [] : guesses.slice(0, keep);
   const counts = problem.kinds.map(() => 0);

@@ -1,7 +1,7 @@
 /** The mixes nearest to a wanted mass: all that are equally good, and the next best. */
 import { countsAt, type Halves, halvesOf } from './halves.ts';
 import { byGap, byHabit, firstCounts, firstGuesses, type Mix, mixOf } from './mix.ts';
-import { type Reach, walkPairs } from './pairs.ts';
+import { Reach, walkPairs } from './pairs.ts';
 import { type KindRange, MASS_TIE, type MixProblem } from './problem.ts';
 
 export type ClosestMixes = {
@@ -149,7 +149,7 @@ export const closestMixes = (problem: MixProblem, nextMax: number): ClosestMixes
   const far = farthest(guesses, nextMax);
   const opened = openProblem(problem, Math.min(problem.massTo, problem.want + far));
   const bestGuess = guesses.reduce((least, mix) => Math.min(least, mix.gap), far);
-  const reach: Reach = { gap: bestGuess, cost: Number.POSITIVE_INFINITY, pairs: 0 };
+  const reach = new Reach(bestGuess, Number.POSITIVE_INFINITY);
   const least = leastGapOf(opened, reach);
   const gathered = gathering(problem, least.gap, nextMax);
   if (!opened.whole) guesses.filter((mix) => !liesIn(opened.problem, mix)).forEach(gathered.add);

@@ -6,14 +6,19 @@ import type { MixProblem, PlateWindow } from './problem.ts';
 export const PAIRS_MAX = 5_000_000;
 
 /** What the walk still looks for. The visitor narrows it as it finds. */
-export type Reach = {
+export class Reach {
   /** kg off the wanted mass. Below zero: found, look no further. */
   gap: number;
   /** Of the caller's cost. */
   cost: number;
   /** Pairs looked at so far. */
-  pairs: number;
-};
+  pairs = 0;
+
+  constructor(gap: number, cost: number) {
+    this.gap = gap;
+    this.cost = cost;
+  }
+}
 
 export type Visit = (left: number, right: number, gap: number, cost: number) => void;
 

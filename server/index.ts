@@ -1,3 +1,4 @@
 export { type DatabaseName, type Databases, openDatabases } from './databases.ts';
 export { demoDocuments } from './demo.ts';
-export { type AppParts, buildApp } from './http/app.ts';
+export { buildApp } from './http/app.ts';
+export type { AppParts } from './http/app-parts.ts';

@@ -134,7 +134,10 @@ describe('the demo and a house of one’s own', () => {
     await put({ document: { ...document, name: 'Changed demo' } });
     expect((await take(newHouse)).json()).toEqual({ inHand: 'house', hasHouse: true });
     const { documents } = (await ask({ url: '/api/documents' })).json();
-    expect(documents.map(({ id }: { id: string }) => id)).toEqual(['house:house', 'show:first-show']);
+    expect(documents.map(({ id }: { id: string }) => id)).toEqual([
+      'house:house',
+      'show:first-show',
+    ]);
     const blank = (await ask({ url: '/api/documents/house:house' })).json().document;
     expect(blank.demo).toBeUndefined();
     await take({ database: 'demo' });

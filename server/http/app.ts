@@ -1,21 +1,14 @@
 import { existsSync } from 'node:fs';
 import fastifyStatic from '@fastify/static';
 import Fastify, { type FastifyInstance } from 'fastify';
-import type { Databases } from '../databases.ts';
+import type { AppParts } from './app-parts.ts';
 import { databaseRoutes } from './database-routes.ts';
 import { documentRoutes } from './document-routes.ts';
 import { problem } from './problems.ts';
 import { sheetRoutes } from './sheet-routes.ts';
 
-export type AppParts = {
-  readonly databases: Databases;
-  /** Folder of the built screens. */
-  readonly webRoot: string;
-  readonly now: () => Date;
-};
-
 /** Largest body taken: above the largest document, so that `documents` says what is wrong. */
-const BODY_LIMIT = 12 * 1024 * 1024;
+const BODY_LIMIT = 9 * 1024 * 1024;
 
 const HEADERS: Readonly<Record<string, string>> = {
   'content-security-policy':

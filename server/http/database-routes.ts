@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { blankHouse, blankShow, writeDocument } from '#documents';
-import type { AppParts } from './app.ts';
 import type { FirstDocument } from '../databases.ts';
+import type { AppParts } from './app-parts.ts';
 import { problem } from './problems.ts';
 
 type Take = {

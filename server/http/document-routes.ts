@@ -3,8 +3,8 @@ import { type JsonObject, readHouse, readShow, readState, writeDocument } from '
 import type { Refusal } from '#outcome';
 import { storeId } from '../demo.ts';
 import type { DocumentKind, StoredDocument } from '../log/index.ts';
-import type { AppParts } from './app.ts';
 import { SERVER_REFUSALS } from '../refusal-codes.ts';
+import type { AppParts } from './app-parts.ts';
 import { problem } from './problems.ts';
 
 type Put = {
@@ -67,7 +67,9 @@ export const documentRoutes = (app: FastifyInstance, { databases, now }: AppPart
         });
       }
       const savedAt = now().toISOString();
-      const saved = databases.store().save({ id, kind, text, expectedRevision, savedAt, savedBy, why });
+      const saved = databases
+        .store()
+        .save({ id, kind, text, expectedRevision, savedAt, savedBy, why });
       if (saved.ok) return saved.value;
       return problem(reply, 409, 'Someone has saved since; nothing changed.', {
         current: saved.error.current,
@@ -89,5 +91,12 @@ const faultsOf = (kind: DocumentKind, text: string, id: string): readonly Refusa
   const own = storeId(JSON.parse(text) as { format: string });
   return own === id
     ? []
-    : [{ code: SERVER_REFUSALS.anotherDocument.code, path: 'id', found: own, accepted: `the document's own id, ${id}` }];
+    : [
+        {
+          code: SERVER_REFUSALS.anotherDocument.code,
+          path: 'id',
+          found: own,
+          accepted: `the document's own id, ${id}`,
+        },
+      ];
 };

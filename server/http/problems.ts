@@ -6,7 +6,11 @@ export const problem = (
   reply: FastifyReply,
   status: number,
   title: string,
-  more: { readonly detail?: string; readonly refusals?: readonly Refusal[]; current?: unknown } = {},
+  more: {
+    readonly detail?: string;
+    readonly refusals?: readonly Refusal[];
+    current?: unknown;
+  } = {},
 ): FastifyReply =>
   reply
     .code(status)

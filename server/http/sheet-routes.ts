@@ -5,7 +5,7 @@ import { csvOf, type Paper, renderPdf } from '#print';
 import { judge } from '#rules';
 import { answerCode, type Sheet, type SheetContext, sheetIds, sheetOf } from '#sheets';
 import type { DocumentStore } from '../log/index.ts';
-import type { AppParts } from './app.ts';
+import type { AppParts } from './app-parts.ts';
 import { problem } from './problems.ts';
 
 type Job = { readonly house: string; readonly show: string; readonly by?: string };

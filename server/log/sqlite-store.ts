@@ -47,10 +47,7 @@ export const openSqliteStore = (file: string): DocumentStore => {
     revision: (id, revision) =>
       documentOf(database.prepare(`${FULL} WHERE d.id = ? AND r.revision = ?`).get(id, revision)),
     revisions: (id) =>
-      database
-        .prepare(`${SUMMARY} WHERE d.id = ? ORDER BY r.revision DESC`)
-        .all(id)
-        .map(summaryOf),
+      database.prepare(`${SUMMARY} WHERE d.id = ? ORDER BY r.revision DESC`).all(id).map(summaryOf),
     save: (save) => saveRevision(database, save),
     close: () => database.close(),
   };

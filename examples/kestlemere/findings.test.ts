@@ -23,7 +23,7 @@ const { house } = taken(readHouse(textOf('house.json')));
 
 type RawHang = {
   set: string;
-  bricks: { counts: Record<string, number> };
+  bricks?: { counts: Record<string, number>; reason: string };
   [field: string]: unknown;
 };
 type RawShow = { hangs: RawHang[] };
@@ -177,7 +177,8 @@ describe('Vell as it was recorded', () => {
   it('[BAL-004] leaves sets alone that a pull test has settled', () => {
     const tested = ['8', '16', '19', '29', '32', 'D4'];
     expect(on(findings, 'BAL-004').filter((set) => tested.includes(set ?? ''))).toEqual([]);
-    expect(on(judged(vell()), 'BAL-004')).toEqual(expect.arrayContaining(['19', '32']));
+    // Without the record nothing is settled, and Electric 3 may be past the lock.
+    expect(on(judged(vell()), 'BAL-004')).toContain('32');
   });
 
   it('[BRK-002] names the gallery where old cast bricks lie beside full ones', () => {
@@ -233,7 +234,7 @@ describe('the traps of the demo', () => {
     const findings = judged(
       vell('34', (hang) => {
         outAt('60 ft')(hang);
-        hang.bricks.counts = { F: 3, H: 1 };
+        hang.bricks = { counts: { F: 3, H: 1 }, reason: 'to be judged' };
       }),
     );
     expect(lbOf(find(findings, 'BAL-007', '34'))).toBeCloseTo(-65, 0);
@@ -242,7 +243,7 @@ describe('the traps of the demo', () => {
   it('[BAL-007] does not hold the snow bag with 3 F once the snow has fallen', () => {
     const findings = judged(
       vell('30', (hang) => {
-        hang.bricks.counts = { F: 3 };
+        hang.bricks = { counts: { F: 3 }, reason: 'to be judged' };
       }),
     );
     expect(lbOf(find(findings, 'BAL-007', '30'))).toBeCloseTo(-51, 0);
@@ -252,7 +253,7 @@ describe('the traps of the demo', () => {
   it('[BAL-010] knows 16 F on the star drop as a count for single purchase', () => {
     const findings = judged(
       vell('D2', (hang) => {
-        hang.bricks.counts = { F: 16 };
+        hang.bricks = { counts: { F: 16 }, reason: 'to be judged' };
       }),
     );
     const found = find(findings, 'BAL-010', 'D2');

@@ -67,10 +67,16 @@ const useReckoning = ({ house, show, state }: InView, clockMs: number) => {
   return answer;
 };
 
+/** The set that a screen is about, its sheets too; null where it is about all. */
+const setOf = (place: Place): string | null => {
+  if (place.kind === 'set') return place.set;
+  return place.kind === 'sheets' ? (place.sheet?.split('/')[1] ?? null) : null;
+};
+
 /** The set last looked at stays in hand on the other screens. */
 const useSetInHand = (place: Place, work: Reckoning | null) => {
   const [taken, take] = useState<string | null>(null);
-  const asked = place.kind === 'set' ? place.set : null;
+  const asked = setOf(place);
   useEffect(() => {
     if (asked !== null) take(asked);
   }, [asked]);

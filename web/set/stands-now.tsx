@@ -39,7 +39,10 @@ const balanceFact = ({ set }: SetReckoning, work: Work): Fact => {
     low === high
       ? imbalanceSaid(low, work)
       : `${imbalanceSaid(low, work)} to ${imbalanceSaid(high, work)}`;
-  return { glyph: balance, words, more: at };
+  // What overrules the sign on the wall stands in the other two; here the direction is told.
+  const way = low > 0 ? 'battenHeavy' : high < 0 ? 'arborHeavy' : balance;
+  const isOverruled = balance === 'lockedOut' || balance === 'stale';
+  return { glyph: isOverruled ? way : balance, words, more: at };
 };
 
 const holdFact = ({ set }: SetReckoning, work: Work): Fact => {

@@ -1,4 +1,5 @@
 /** What hangs: items, how they load their batten, where they pull, and how they are taken off. */
+import { unknownValue } from '#house';
 import type { ItemKind, Placement, Release, Takeoff } from '#show';
 import { ITEM_KINDS } from '#show';
 import { boundsInOrder } from './bounds.ts';
@@ -21,7 +22,7 @@ const byMass = object(
   {
     by: needed(only('mass'), 'The mass is simply known.'),
     mass: orUnknown(known.knownMass, 'Mass of the whole item, without a hem given below.'),
-    hem: filled(known.knownMassOrNone, null, 'Pipe or chain in the hem of a cloth, if any.'),
+    hem: filled(known.knownMassOrNone, null, 'Pipe or chain in the hem of a cloth; 0 if none.'),
   },
   GIVEN,
 );
@@ -44,9 +45,9 @@ const byCloth = object(
     paint: orUnknown(known.knownAdded, 'Paint, added.'),
     moisture: orUnknown(known.knownAdded, 'Moisture, added.'),
     bottomMassPerLength: filled(
-      known.knownMassPerLength,
+      known.knownMassPerLengthOrNone,
       null,
-      'Pipe or chain in the hem, if any.',
+      'Pipe or chain in the hem; 0 where there is none.',
     ),
     ties: filled(ties, null, 'Ties at the top, if they are counted.'),
   },
@@ -242,4 +243,27 @@ const itemFields = {
   remark: leftOut(remark, 'Anything else worth knowing.'),
 };
 
-export const item = object(itemFields, GIVEN);
+const itemAsWritten = object(itemFields, GIVEN);
+
+const HEM_NOT_SAID = 'not said: write 0 where the hem has no pipe or chain';
+
+/**
+ * A cloth of whose hem nothing is said has an unknown hem, not none: what lies in it arrives all
+ * at once, and leaving it out would hide that.
+ */
+const withHem = (takeoff: Takeoff): Takeoff => {
+  if (takeoff.by === 'mass' && takeoff.hem === null) {
+    return { ...takeoff, hem: unknownValue(HEM_NOT_SAID) };
+  }
+  return takeoff.by === 'cloth' && takeoff.bottomMassPerLength === null
+    ? { ...takeoff, bottomMassPerLength: unknownValue(HEM_NOT_SAID) }
+    : takeoff;
+};
+
+export const item: typeof itemAsWritten = {
+  ...itemAsWritten,
+  read: (value, place) => {
+    const read = itemAsWritten.read(value, place);
+    return read.kind === 'cloth' ? { ...read, takeoff: withHem(read.takeoff) } : read;
+  },
+};

@@ -105,6 +105,17 @@ describe('a take-off', () => {
     expect(takeoffOf({ by: 'mass' })).toEqual({ by: 'mass', mass: { known: false }, hem: null });
   });
 
+  it('of a cloth has an unknown hem until somebody says what is in it', () => {
+    expect(takeoffOf({ by: 'mass' }, 'cloth')).toMatchObject({ hem: { known: false } });
+    expect(takeoffOf({ by: 'cloth' }, 'cloth')).toMatchObject({
+      bottomMassPerLength: { known: false },
+    });
+    const none = { value: '0 lb/ft', basis: 'measured' };
+    expect(takeoffOf({ by: 'cloth', bottomMassPerLength: none }, 'cloth')).toMatchObject({
+      bottomMassPerLength: { known: true, value: 0 },
+    });
+  });
+
   it('by hem in a cloth may be plainly unknown, which is not none', () => {
     const hem = { unknown: 'chain or pipe, not seen' };
     expect(takeoffOf({ by: 'mass', hem }, 'cloth')).toMatchObject({

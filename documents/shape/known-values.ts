@@ -30,6 +30,9 @@ export const knownMassOrNone = sourced(measure('mass', limits.MASS_OR_NONE, kilo
 export const knownMassPerLength = sourced(
   measure('massPerLength', limits.MASS_PER_LENGTH, kilogramsPerMetre),
 );
+export const knownMassPerLengthOrNone = sourced(
+  measure('massPerLength', limits.MASS_PER_LENGTH_OR_NONE, kilogramsPerMetre),
+);
 export const knownMassPerArea = sourced(
   measure('massPerArea', limits.MASS_PER_AREA, kilogramsPerSquareMetre),
 );

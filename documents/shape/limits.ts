@@ -37,6 +37,8 @@ export const MASS = upTo(50_000, '50 t (110 000 lb)', SOME);
 /** Masses of which there may be none: fittings, clearances left over, a hem. */
 export const MASS_OR_NONE = upTo(50_000, '50 t (110 000 lb)', NONE_OR_SOME);
 export const MASS_PER_LENGTH = upTo(200, '200 kg/m (134 lb/ft)', SOME);
+/** A hem may have no pipe or chain in it. */
+export const MASS_PER_LENGTH_OR_NONE = upTo(200, '200 kg/m (134 lb/ft)', NONE_OR_SOME);
 export const MASS_PER_AREA = upTo(500, '500 kg/m² (102 lb/ft²)', SOME);
 export const AREA = upTo(10_000, '10 000 m² (108 000 ft²)', SOME);
 export const FORCE = upTo(1e7, '10 MN (2 200 000 lbf)', SOME);

@@ -15,7 +15,7 @@ import { mapped } from './shape/shape.ts';
 import { choice, count, flag, id, name, remark } from './shape/words.ts';
 
 const GIVEN = { given: true };
-export const SETS_MAX = 400;
+export const SETS_MAX = 500;
 
 const stage = object(
   {

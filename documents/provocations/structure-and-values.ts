@@ -59,10 +59,10 @@ export const STRUCTURE_PROVOCATIONS: Provocations = {
     put('takeoff', 'basis', 'guessed'),
   ],
   'DOC-034': [
-    put('house', 'lineSets', many(401, { id: '9', type: 'single' })),
+    put('house', 'lineSets', many(501, { id: '9', type: 'single' })),
     put('show', 'hangs[1].items', many(201, {})),
     put('state', 'sets.1.stack', many(501, { kind: 'F', count: 1, tag: 'show' })),
-    put('show', 'keptEmpty', Object.fromEntries(many(401, '').map((_, at) => [`s${at}`, 'x']))),
+    put('show', 'keptEmpty', Object.fromEntries(many(501, '').map((_, at) => [`s${at}`, 'x']))),
     put('balance', 'heights', many(10_001, 1)),
   ],
   'DOC-035': [

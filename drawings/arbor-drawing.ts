@@ -7,6 +7,7 @@ import { freeBox } from './boxes.ts';
 import { emptyDrawing } from './empty-drawing.ts';
 import type { HeightScale } from './height-scale.ts';
 import { fitHeights, heightToY } from './height-scale.ts';
+import { textWidth } from './lettering.ts';
 import { suspensionSentence } from './no-arbor.ts';
 import { runsOf } from './plates.ts';
 import { heightWords } from './printed.ts';
@@ -50,6 +51,21 @@ const frameOf = (set: SetAssessment, house: House, options: ArborOptions): Arbor
   return { options, scale, wallX, guideX: wallX - ARBOR_WIDTH, width: ARBOR_WIDTH };
 };
 
+type FloorWords = { readonly above: string; readonly below: string | null };
+
+/** Name and height over the floor's line; height beneath where both would meet the arbor. */
+const floorWords = (
+  { name, heightM }: { readonly name: string; readonly heightM: number },
+  house: House,
+  { guideX, width, options }: ArborFrame,
+): FloorWords => {
+  const height = heightWords(house, heightM);
+  const whole = `${name} ${height}`;
+  return textWidth(whole, options.letter) <= guideX - width / 2 - options.letter * 0.5
+    ? { above: whole, below: null }
+    : { above: name, below: height };
+};
+
 const floorShapes = (house: House, frame: ArborFrame): readonly Shape[] => {
   const { options, scale, wallX } = frame;
   const { letter } = options;
@@ -57,12 +73,12 @@ const floorShapes = (house: House, frame: ArborFrame): readonly Shape[] => {
   const floors = [...house.galleries, ...house.rails].flatMap(({ name, floor }) => {
     if (!floor.known || floor.value === 0) return [];
     const y = heightToY(scale, floor.value);
+    const style = { pen: 'ink2', backed: true } as const;
+    const { above, below } = floorWords({ name, heightM: floor.value }, house, frame);
     return [
+      lettering(0, y - letter * 0.45, above, letter, style),
+      ...(below === null ? [] : [lettering(0, y + letter * 1.15, below, letter, style)]),
       line(0, y, wallX * 0.42, y, { stroke: 'ink', weight: 'thick' }),
-      lettering(0, y - letter * 0.4, `${name} ${heightWords(house, floor.value)}`, letter, {
-        pen: 'ink2',
-        backed: true,
-      }),
     ];
   });
   return [
@@ -118,18 +134,18 @@ const positionShapes = (set: SetAssessment, house: House, frame: ArborFrame): re
   const { options, scale, guideX, width } = frame;
   const { letter } = options;
   const field: Box = { x: 0, y: 0, width: options.width, height: options.height };
-  const floors = [...house.galleries, ...house.rails].flatMap(({ floor }): readonly Box[] =>
-    floor.known
-      ? [
-          {
-            x: 0,
-            y: heightToY(scale, floor.value) - letter * 1.4,
-            width: guideX * 0.75,
-            height: letter * 1.7,
-          },
-        ]
-      : [],
-  );
+  const floors = [...house.galleries, ...house.rails].flatMap(({ name, floor }): readonly Box[] => {
+    if (!floor.known) return [];
+    const { below } = floorWords({ name, heightM: floor.value }, house, frame);
+    return [
+      {
+        x: 0,
+        y: heightToY(scale, floor.value) - letter * 1.4,
+        width: guideX * 0.75,
+        height: letter * (below === null ? 1.7 : 2.8),
+      },
+    ];
+  });
   const done = positionsOf(set, house).reduce<{ shapes: readonly Shape[]; taken: readonly Box[] }>(
     (before, { span, lines, isNow }) => {
       const block = textBlock(
@@ -139,7 +155,7 @@ const positionShapes = (set: SetAssessment, house: House, frame: ArborFrame): re
       );
       const middle = (heightToY(scale, span.topM) + heightToY(scale, span.bottomM)) / 2;
       const x = guideX - width / 2 - block.width - letter;
-      const candidates = [0, -1, 1, -2, 2, -3, 3].map((step) => ({
+      const candidates = [0, -1, 1, -2, 2, -3, 3, -4, 4].map((step) => ({
         x,
         y: middle - block.height / 2 + step * letter,
         width: block.width,

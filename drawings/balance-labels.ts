@@ -1,7 +1,6 @@
 /** Words on the curve, each where it covers neither the curve nor other words. */
 import type { Jump } from '#balance';
 import type { House } from '#house';
-import { unreachable } from '#outcome';
 import type { BalanceFrame } from './balance-frame.ts';
 import { curvePoint } from './balance-line.ts';
 import type { OpenRegion } from './balance-regions.ts';
@@ -9,6 +8,7 @@ import type { BalanceSubject, Stretch } from './balance-subject.ts';
 import type { Box } from './boxes.ts';
 import { boxesAlong, freeBox, isFree } from './boxes.ts';
 import { glyphAt } from './glyphs.ts';
+import { jumpWords } from './jump-words.ts';
 import { heightWords, imbalanceWords, loadWords, roughHeightWords } from './printed.ts';
 import type { Point, Shape } from './shape.ts';
 import { circle, group, line, rect } from './shape.ts';
@@ -65,50 +65,71 @@ const placed = (before: Placed, box: Box, shapes: readonly Shape[]): Placed => (
   taken: [...before.taken, box],
 });
 
-/** What arrives or leaves at a jump, by the kinds of the pieces that meet the deck there. */
-const whyOf = ({ items, height }: Jump, { set }: BalanceSubject, house: House): string => {
-  const deck = tradeWord(house, 'deck');
-  const kinds = items.flatMap((index) => {
-    const item = set.items[index];
-    if (item === undefined) return [];
-    switch (item.kind) {
-      case 'cloth':
-        return [`hem meets or leaves the ${deck}`];
-      case 'tipping':
-        return height < item.pick + item.drop / 2
-          ? ['picks come slack']
-          : [`foot meets or leaves the ${deck}`];
-      case 'standing':
-        return [`stands on or leaves the ${deck}`];
-      case 'clear':
-        return [`meets or leaves the ${deck}`];
-      case 'loom':
-      case 'deckLoom':
-        return ['cable comes to its end'];
-      default:
-        return unreachable(item);
-    }
-  });
-  return [...new Set(kinds)].join('; ');
+const GRID = 5;
+
+/** Every place in the field, the nearest to a jump first. */
+const placesInField = (
+  span: { readonly left: number; readonly right: number; readonly y: number },
+  { width, height }: { readonly width: number; readonly height: number },
+  field: Box,
+): readonly Box[] => {
+  const across = Math.max(0, Math.floor((field.width - width) / GRID) + 1);
+  const down = Math.max(0, Math.floor((field.height - height) / GRID) + 1);
+  const awayOf = (box: Box): number => {
+    const { from, to } = nearestOn(box, span);
+    return Math.hypot(to.x - from.x, to.y - from.y);
+  };
+  return Array.from({ length: across * down }, (_, index) => ({
+    x: field.x + (index % across) * GRID,
+    y: field.y + Math.floor(index / across) * GRID,
+    width,
+    height,
+  })).toSorted((one, other) => awayOf(one) - awayOf(other));
 };
 
-export const jumpLabel = (
-  before: Placed,
-  jump: Jump,
-  { frame, subject, house }: { frame: BalanceFrame; subject: BalanceSubject; house: House },
-): Placed => {
+/** The ends of the shortest line between a box and a level span. */
+const nearestOn = (
+  box: Box,
+  { left, right, y }: { readonly left: number; readonly right: number; readonly y: number },
+): { readonly from: Point; readonly to: Point } => {
+  const toX = Math.min(Math.max(box.x + box.width / 2, left), right);
+  const fromX = Math.min(Math.max(toX, box.x), box.x + box.width);
+  return {
+    from: { x: fromX, y: Math.min(Math.max(y, box.y), box.y + box.height) },
+    to: { x: Math.min(Math.max(fromX, left), right), y },
+  };
+};
+
+/** Further off than this and the eye needs a line to find what the words are about. */
+const LEADER_FROM = 14;
+
+/** On paper of its own, so that no hatch runs through the words. */
+const onPaper = (block: TextBlock, box: Box): readonly Shape[] => [
+  rect(box.x - 1, box.y, box.width + 2, box.height, { fill: 'paper' }),
+  ...block.at(box),
+];
+
+/** What a jump brings, clear of the curve and of all other words, in the widest shape that fits. */
+export const jumpLabel = (before: Placed, jump: Jump, context: LabelContext): Placed => {
+  const { frame, subject, house } = context;
   const { height, below, above } = jump;
-  const block = textBlock(
-    [
-      { text: `${loadWords(house, above - below)} within an inch`, strong: true },
-      { text: whyOf(jump, subject, house) },
-    ],
-    frame.letter,
-  );
+  const { field, letter } = frame;
   const [one, other] = [frame.xOf(below), frame.xOf(above)];
   const span = { left: Math.min(one, other), right: Math.max(one, other), y: frame.yOf(height) };
-  const box = freeBox(placesRound(span, block, frame.field), before.taken, frame.field);
-  return box === undefined ? before : placed(before, box, block.at(box));
+  const tries = jumpWords(jump, subject, house).flatMap((lines) => {
+    const block = textBlock(lines, letter);
+    const size = sizeOf(block);
+    const near = placesRound(span, size, field);
+    return [...near, ...placesInField(span, size, field)].map((box) => ({ block, box }));
+  });
+  const places = tries.map(({ box }) => box);
+  const box = freeBox(places, before.taken, field);
+  const chosen = tries.find((each) => each.box === box);
+  if (box === undefined || chosen === undefined) return before;
+  const { from, to } = nearestOn(box, span);
+  const isFar = Math.hypot(to.x - from.x, to.y - from.y) > LEADER_FROM;
+  const leader = line(from.x, from.y, to.x, to.y, { stroke: 'ink', weight: 'hair' });
+  return placed(before, box, [...(isFar ? [leader] : []), ...onPaper(chosen.block, box)]);
 };
 
 const spanWords = (region: OpenRegion, frame: BalanceFrame, house: House): string => {

@@ -73,14 +73,22 @@ const distanceTier = (
   });
   const rows = inRows(labels.map(({ x, width }) => ({ from: x - width / 2, to: x + width / 2 })));
   const count = Math.max(0, ...rows.map((row) => row + 1));
-  const shapes = labels.flatMap(({ words, x }, index) => {
-    const y = top + letter * (1 + ROW * (rows[index] ?? 0));
+  const placed = labels.map((label, index) => ({
+    ...label,
+    y: top + letter * (1 + ROW * (rows[index] ?? 0)),
+  }));
+  const hairs = placed.map(({ x, y }) =>
+    line(x, top - letter * 0.4, x, y - letter * 0.8, { stroke: 'line', weight: 'hair' }),
+  );
+  // On paper of their own, so that neither the centre line nor a hair runs through the figures.
+  const figures = placed.flatMap(({ words, x, y, width }) => {
+    const across = width - letter * 0.3;
     return [
-      line(x, top - letter * 0.4, x, y - letter * 0.8, { stroke: 'line', weight: 'hair' }),
-      lettering(x, y, words, letter, { anchor: 'middle', pen, backed: true }),
+      rect(x - across / 2, y - letter * 0.85, across, letter, { fill: 'paper' }),
+      lettering(x, y, words, letter, { anchor: 'middle', pen }),
     ];
   });
-  return { shapes, height: count * ROW * letter + letter * 0.3 };
+  return { shapes: [...hairs, ...figures], height: count * ROW * letter + letter * 0.3 };
 };
 
 /** The letters of what hangs at single places, in rows where they would touch. */

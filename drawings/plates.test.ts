@@ -4,8 +4,9 @@ import { metres } from '#quantities';
 import type { StackRun } from '#state';
 import { openExample } from '../examples/open-example.ts';
 import { stackDrawing } from './index.ts';
+import { textWidth } from './lettering.ts';
 import { platesOf } from './plates.ts';
-import type { Rect, Shape } from './shape.ts';
+import type { Lettering, Rect, Shape } from './shape.ts';
 
 const INCH = 0.0254;
 const { house, assessment } = openExample('kestlemere');
@@ -64,10 +65,13 @@ const platesIn = (shapes: readonly Shape[]): readonly Rect[] =>
       : [],
   );
 
+const lettersIn = (shapes: readonly Shape[]): readonly Lettering[] =>
+  shapes.filter((shape): shape is Lettering => shape.kind === 'text');
+
 describe('the stack drawing', () => {
   const set = assessment.sets.find(({ lineSet }) => lineSet.id === '11');
   if (set === undefined) throw new Error('no set 11');
-  const drawing = stackDrawing(set, house, { width: 260, height: 600, letter: 14, of: 'plan' });
+  const drawing = stackDrawing(set, house, { width: 282, height: 600, letter: 14, of: 'plan' });
 
   it('keeps the proportions of the plates', () => {
     const heights = platesIn(drawing.shapes).map(({ height, y }) => ({ height, y }));
@@ -81,6 +85,18 @@ describe('the stack drawing', () => {
     expect(words).toContain('25 full, 1 half');
     expect(words).toContain('637 1/2 lb, show bricks');
     expect(words).toContain('66 lb, pipe weight, stays');
+  });
+
+  it('breaks words that are too long for a narrow drawing, and loses none', () => {
+    const width = 220;
+    const narrow = stackDrawing(set, house, { width, height: 600, letter: 14, of: 'plan' });
+    const texts = lettersIn(narrow.shapes);
+    for (const { x, text, size, weight } of texts) {
+      expect(x + textWidth(text, size, { weight }), text).toBeLessThanOrEqual(width);
+    }
+    const words = texts.map(({ text }) => text.replaceAll('\u00A0', ' ')).join(' ');
+    expect(words).toContain('66 lb, pipe weight, stays');
+    expect(texts.length).toBeGreaterThan(lettersIn(drawing.shapes).length);
   });
 
   it('says plainly that a set without an arbor takes no bricks', () => {

@@ -4,6 +4,7 @@ import type { House } from '#house';
 import { formatLength, formatMass, kilograms, metres } from '#quantities';
 import type { Box } from './boxes.ts';
 import { emptyDrawing } from './empty-drawing.ts';
+import { linesOfText } from './lettering.ts';
 import { suspensionSentence } from './no-arbor.ts';
 import type { PlateBand, PlateStack } from './plates.ts';
 import { platesOf, runsOf } from './plates.ts';
@@ -144,6 +145,17 @@ type LabelledBand = {
   readonly lines: readonly { readonly text: string; readonly strong?: boolean }[];
 };
 
+/** Words too long for the room beside the bracket go on in a line of their own. */
+const brokenToRoom = (band: LabelledBand, letter: number, room: number): LabelledBand => ({
+  ...band,
+  lines: band.lines.flatMap(({ text, strong = false }) =>
+    linesOfText(text, letter, room, { weight: strong ? 'strong' : 'plain' }).map((part) => ({
+      text: part,
+      strong,
+    })),
+  ),
+});
+
 /** Labels from the bottom up, each pushed above the one below it where they would touch. */
 const stacked = (
   bands: readonly LabelledBand[],
@@ -160,14 +172,15 @@ const stacked = (
 const bracketShapes = (
   bands: readonly LabelledBand[],
   { centreX, brickWidth }: StackFrame,
-  { letter, height }: StackOptions,
+  { letter, height, width }: StackOptions,
 ): readonly Shape[] => {
   const x = centreX + brickWidth * 0.72;
+  const words = x + letter * 0.9;
+  const fitting = bands.map((band) => brokenToRoom(band, letter, width - words));
   const hair = { stroke: 'ink', weight: 'thin' } as const;
-  return stacked(bands, letter, height + letter * 0.5).flatMap(
+  return stacked(fitting, letter, height + letter * 0.5).flatMap(
     ({ lines, top, bottom, middle, y }) => {
       const block = textBlock(lines, letter);
-      const words = x + letter * 0.9;
       const tie = y + Math.min(block.height / 2, letter * 0.6);
       return [
         line(x, top, x, bottom, hair),

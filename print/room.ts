@@ -13,6 +13,9 @@ export const LEADING = 1.25;
  */
 export const KEPT_MOST = 260;
 
+/** With these the end of a group is still kept, so that no page begins with its total alone. */
+export const KEPT_END = 330;
+
 /** Lines of a text in a width. A word wider than that is broken, as the printer breaks it. */
 export const linesIn = (text: string, size: number, width: number, style: Style = {}): number => {
   const space = textWidth(' ', size, style);

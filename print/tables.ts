@@ -3,7 +3,7 @@
 import type { ContentTable, CustomTableLayout, TableCell } from 'pdfmake/interfaces.js';
 import { textWidth } from '#drawings';
 import type { Column, Row, Table } from '#sheets';
-import { heightOf, KEPT_MOST, LEADING } from './room.ts';
+import { heightOf, KEPT_END, KEPT_MOST, LEADING } from './room.ts';
 import { textRuns, wordRuns } from './words.ts';
 
 const TEXT_SIZE = 14;
@@ -137,18 +137,29 @@ const rowsTable = (
   };
 };
 
+/** What is left of a group from one of its rows on. */
+const toEnd = (rows: readonly Row[], heights: readonly number[], from: number): number => {
+  const next = rows.findIndex(({ isGroup }, at) => at > from && isGroup === true);
+  const rest = heights.slice(from, next === -1 ? undefined : next);
+  return rest.reduce((sum, each) => sum + each, 0);
+};
+
 /** Rows from one group row to the next; a tall group in pieces, each under its name. */
 const groupsOf = (rows: readonly Row[], widths: readonly number[]): readonly (readonly Row[])[] => {
   const groups: Row[][] = [];
   let name: Row | null = null;
   let height = 0;
-  for (const row of rows) {
-    const own = rowHeight(row, widths);
+  const heights = rows.map((row) => rowHeight(row, widths));
+  for (const [at, row] of rows.entries()) {
+    const own = heights[at] ?? 0;
     if (row.isGroup === true) {
       groups.push([row]);
       name = row;
       height = own;
-    } else if (groups.length === 0 || height + own > KEPT_MOST) {
+    } else if (
+      groups.length === 0 ||
+      (height + own > KEPT_MOST && height + toEnd(rows, heights, at) > KEPT_END)
+    ) {
       groups.push(name === null ? [row] : [continued(name), row]);
       height = own + (name === null ? 0 : rowHeight(name, widths));
     } else {

@@ -11,14 +11,14 @@ import { sayMoment } from '../words/say-moment.ts';
 import { brickMass } from '../words/say-set.ts';
 
 const COLUMNS: readonly Column[] = [
-  { head: 'Kind', align: 'left', share: 0.22 },
-  { head: 'Start', align: 'right', share: 0.11 },
-  { head: 'In', align: 'left', share: 0.1, isWritten: true },
-  { head: 'Out', align: 'left', share: 0.1, isWritten: true },
-  { head: 'Expected', align: 'left', share: 0.125, isWritten: true },
-  { head: 'Counted', align: 'left', share: 0.125, isWritten: true },
-  { head: 'Reserved', align: 'right', share: 0.125 },
-  { head: 'Free', align: 'right', share: 0.095 },
+  { head: 'Kind', align: 'left', share: 0.2 },
+  { head: 'Start', align: 'right', share: 0.13 },
+  { head: 'In', align: 'left', share: 0.09, isWritten: true },
+  { head: 'Out', align: 'left', share: 0.09, isWritten: true },
+  { head: 'Expected', align: 'left', share: 0.12, isWritten: true },
+  { head: 'Counted', align: 'left', share: 0.12, isWritten: true },
+  { head: 'Reserved', align: 'right', share: 0.12 },
+  { head: 'Free', align: 'right', share: 0.13 },
 ];
 
 const NOT_COUNTED = 'not counted';

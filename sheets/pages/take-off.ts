@@ -104,23 +104,33 @@ const totalRow = (set: SetAssessment, house: House): Row => {
   };
 };
 
-/** An item of one line goes by its own name; more lines carry it before theirs. */
-const lineName = (line: TakeoffLine, item: Item, bodies: readonly TakeoffLine[]): string => {
+/**
+ * An item of one line goes by its own name; more lines carry it before theirs, but where the set
+ * has that name already, which stands above them all.
+ */
+const lineName = (
+  line: TakeoffLine,
+  { item, hangName }: { readonly item: Item; readonly hangName: string },
+  bodies: readonly TakeoffLine[],
+): string => {
+  if (item.name === hangName && bodies.length > 1) return line.isHem ? 'hem' : line.name;
   if (line.isHem) return `${item.name}, hem`;
   return bodies.length === 1 ? item.name : `${item.name}: ${line.name}`;
 };
 
 const setRows = (set: SetAssessment, house: House): readonly Row[] => {
   if (set.hang === null) return [];
+  const hangName = set.hang.name;
   const group: Row = {
-    cells: [[strong(`${set.lineSet.id}  ${set.hang.name}`)]],
+    cells: [[strong(`${set.lineSet.id}  ${hangName}`)]],
     rule: 'hair',
     isGroup: true,
   };
   const items = hangingItems(set).flatMap(({ item }, index) => {
     const lines = set.takeoffs[index]?.lines ?? [];
     const bodies = lines.filter(({ isHem }) => !isHem);
-    return lines.map((line) => lineRow({ ...line, name: lineName(line, item, bodies) }, house));
+    const named = { item, hangName };
+    return lines.map((line) => lineRow({ ...line, name: lineName(line, named, bodies) }, house));
   });
   return [group, ...items, hardwareRow(set, house), totalRow(set, house)];
 };

@@ -11,12 +11,25 @@ export type SayOptions = {
   readonly style?: 'sheet' | 'fine';
 };
 
+const HOUR_S = 3600;
+const MINUTE_S = 60;
+
+/** From an hour on in hours and minutes, as a watch says it: `4 h`, `22 h 37 min`. */
+const sayHours = (seconds: number, round: Rounding): string => {
+  const whole = { up: Math.ceil, down: Math.floor, nearest: Math.round }[round];
+  const minutes = whole(seconds / MINUTE_S);
+  const hours = Math.floor(minutes / (HOUR_S / MINUTE_S));
+  const rest = minutes - hours * (HOUR_S / MINUTE_S);
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+};
+
 export const sayMeasure = (
   { value, kind }: Measure,
   house: Pick<House, 'units' | 'words'>,
   { round = 'nearest', style = 'sheet' }: SayOptions = {},
-): string =>
-  kind === 'imbalance'
+): string => {
+  if (kind === 'duration' && value >= HOUR_S) return sayHours(value, round);
+  return kind === 'imbalance'
     ? formatImbalance(newtons(value), house.units, {
         words: house.words === 'US' ? 'us' : 'uk',
         // An imbalance is a load; only where parts must add up does it go to the nearest.
@@ -24,3 +37,4 @@ export const sayMeasure = (
         style,
       })
     : formatQuantity(kind, value, house.units, { round, style });
+};

@@ -92,6 +92,18 @@ describe('a measure in words', () => {
   });
 });
 
+describe('a duration in words', () => {
+  const said = (seconds: number, round: 'up' | 'down') =>
+    plain(sayMeasure(measure(seconds, 'duration'), us, { round }));
+
+  it('is hours and minutes from an hour on, an age rounded up and a limit down', () => {
+    expect(said(4 * 3600, 'down')).toBe('4 h');
+    expect(said(5.67 * 3600, 'up')).toBe('5 h 41 min');
+    expect(said(4 * 3600 + 0.001, 'up')).toBe('4 h 1 min');
+    expect(said(4 * 3600 + 59, 'down')).toBe('4 h');
+  });
+});
+
 describe('a working in words', () => {
   const working: Working = {
     title: 'Imbalance at out trim',

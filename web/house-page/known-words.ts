@@ -17,15 +17,19 @@ type SayHow = {
   readonly kind: MeasureKind | 'flag';
   /** Limits go down, everything else to the nearest. */
   readonly round?: Rounding;
+  readonly style?: 'sheet' | 'fine';
 };
 
 const sayValue = (
   value: number | boolean,
   house: Pick<House, 'units' | 'words'>,
-  { kind, round = 'nearest' }: SayHow,
+  { kind, round = 'nearest', style = 'sheet' }: SayHow,
 ): string => {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  return kind === 'flag' ? String(value) : sayMeasure({ value, kind }, house, { round });
+  if (kind === 'flag') return String(value);
+  const words = sayMeasure({ value, kind }, house, { round, style });
+  // A length of time is a rule that somebody wrote down in whole hours or minutes.
+  return kind === 'duration' ? words.replace(/\.0+(?!\d)/, '') : words;
 };
 
 const sourceWords = (known: Extract<Known<unknown>, { known: true }>): string => {

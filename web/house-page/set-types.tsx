@@ -5,13 +5,13 @@ import { useWork } from '../reckoning/use-work.ts';
 import { knownWords } from './known-words.ts';
 import { RuledTable } from './ruled-table.tsx';
 
-const SUSPENSION_WORDS: Readonly<Record<LineSet['suspension'], string>> = {
+const suspensionWords = (house: House): Readonly<Record<LineSet['suspension'], string>> => ({
   singlePurchase: 'single purchase',
   doublePurchase: 'double purchase',
   motor: 'motor',
   hemp: 'hemp',
-  deadHung: 'dead-hung',
-};
+  deadHung: tradeWord(house, 'deadHung'),
+});
 
 const byType = (sets: readonly LineSet[]): ReadonlyMap<string, readonly LineSet[]> => {
   const types = new Map<string, LineSet[]>();
@@ -50,7 +50,7 @@ const sourceOf = ({ liveLimit }: LineSet, house: House): string => {
 const cellsOf = (type: string, sets: readonly LineSet[], house: House): readonly string[] => [
   type,
   sets.map(({ id }) => id).join(', '),
-  shared(sets, ({ suspension }) => SUSPENSION_WORDS[suspension]),
+  shared(sets, ({ suspension }) => suspensionWords(house)[suspension]),
   shared(sets, ({ lineXs }) => (lineXs === null ? 'unknown' : String(lineXs.length))),
   shared(sets, (set) => travelWords(set, house)),
   shared(sets, ({ liveLimit }) => limitOf(liveLimit, house, 'mass')),

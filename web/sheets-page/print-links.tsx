@@ -1,4 +1,6 @@
 /** The chosen sheet for paper and for a spreadsheet: made by the server, from what is saved. */
+import { tradeWord } from '#drawings';
+import type { House } from '#house';
 import type { Sheet } from '#sheets';
 import { Notice } from '../frame/notice.tsx';
 import type { Kept } from '../keeping/kept.ts';
@@ -9,6 +11,14 @@ const askFor = (path: string, asked: Readonly<Record<string, string>>): string =
   `${path}?${new URLSearchParams(asked).toString()}`;
 
 const isUnsaved = (kept: Kept | null): boolean => kept !== null && kept.save.is !== 'saved';
+
+/** The sheet in words: a card has a set of its own, and every other sheet has a title. */
+const sheetWords = ({ id, title }: Sheet, house: House): string => {
+  const [kind = '', set] = id.split('/');
+  return set === undefined
+    ? title.charAt(0).toLowerCase() + title.slice(1)
+    : `${kind.replaceAll('-', ' ')}, ${tradeWord(house, 'set')} ${set}`;
+};
 
 /** The name is looked up when the link is followed, for it may be typed after this is drawn. */
 const withName = (link: HTMLAnchorElement): void => {
@@ -29,7 +39,7 @@ export const PrintLinks = ({ sheet }: { readonly sheet: Sheet }) => {
   return (
     <>
       <p className="leaf-print">
-        <span>Print {sheet.id}:</span>
+        <span>Print {sheetWords(sheet, house)}:</span>
         {links.map(({ words, href }) => (
           <a
             key={words}

@@ -1,3 +1,4 @@
+export type { CarriedItem } from './carried-item.ts';
 export type { Item, ItemKind, Placement, Release } from './item.ts';
 export { ITEM_KINDS } from './item.ts';
 export type { Cue, Hang, HangFamily, PlannedBricks, Show, Trim } from './show.ts';

@@ -2,64 +2,12 @@ import type { Reckoned } from '#findings';
 import { blocked, reckoned } from '#findings';
 import { unreachable } from '#outcome';
 import { kilograms } from '#quantities';
-import type { Item } from '#show';
+import type { CarriedItem, Item } from '#show';
 import type { Figure } from './figure.ts';
 import { dropOf, givenCentreOf, loomEndOf, pickOf } from './item-sizes.ts';
 import type { TakenMass } from './line.ts';
 import { unique } from './line.ts';
 import type { ItemTakeoff } from './take-off.ts';
-
-/**
- * An item as its batten carries it: the fields of an item of `compute balance`. Masses in kg,
- * lengths in m. `uncertainty` is the half width of the whole mass; absent, it is not known, and
- * `toleranceNeeds` of the take-off says why: no worst case may then be printed.
- */
-export type CarriedItem =
-  | {
-      readonly kind: 'clear';
-      readonly mass: number;
-      readonly drop: number;
-      readonly pick: number;
-      readonly uncertainty?: number;
-    }
-  | {
-      readonly kind: 'cloth';
-      readonly mass: number;
-      readonly drop: number;
-      readonly tie: number;
-      readonly hem: number;
-      readonly uncertainty?: number;
-      readonly hemUncertainty?: number;
-    }
-  | {
-      readonly kind: 'tipping';
-      readonly mass: number;
-      readonly drop: number;
-      readonly pick: number;
-      /** Centre of gravity above the foot, as a share of the drop. */
-      readonly centre: number;
-      readonly uncertainty?: number;
-    }
-  | {
-      readonly kind: 'standing';
-      readonly mass: number;
-      readonly drop: number;
-      readonly pick: number;
-      readonly uncertainty?: number;
-    }
-  | {
-      readonly kind: 'loom';
-      readonly massPerLength: number;
-      readonly length: number;
-      readonly fixedAt: number;
-      readonly uncertainty?: number;
-    }
-  | {
-      readonly kind: 'deckLoom';
-      readonly massPerLength: number;
-      readonly length: number;
-      readonly uncertainty?: number;
-    };
 
 /**
  * What the balance needs to know of an item, or what is missing for it. An item whose lowest

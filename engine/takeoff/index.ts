@@ -1,4 +1,3 @@
-export type { CarriedItem } from './carried-item.ts';
 export { carriedItem } from './carried-item.ts';
 export type { TakenMass, TakeoffLine } from './line.ts';
 export type { BattenLoad } from './loads-along-batten.ts';

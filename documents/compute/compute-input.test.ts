@@ -39,6 +39,17 @@ describe.each(COMPUTE_NAMES)('the input of %s', (name) => {
   });
 });
 
+describe('a pull test that is to correct a mass', () => {
+  it('[DOC-030] needs the imbalance that the take-off gives, to correct it by', () => {
+    const asked = { ...specimens.pullTest, itemMass: 100 };
+    const read = computeInput('pullTest').read(asked);
+    expect(read.ok ? [] : read.error.map(({ code, path }) => `${code} ${path}`)).toEqual([
+      'DOC-030 expectedImbalance',
+    ]);
+    expect(computeInput('pullTest').read({ ...asked, expectedImbalance: 10 }).ok).toBe(true);
+  });
+});
+
 describe('the input of balance', () => {
   it('takes every kind of item, with what is optional', () => {
     const items = [

@@ -69,7 +69,13 @@ const CHECKS: { readonly [N in ComputeName]: (input: ComputeInputs[N], faults: F
     }
     if (input.kind === 'units') checkUnitPlaces(input.units, faults);
   },
-  pullTest: () => undefined,
+  pullTest: ({ itemMass, expectedImbalance }, faults) => {
+    if (itemMass === undefined || expectedImbalance !== undefined) return;
+    faults.refuse('fieldMissing', 'expectedImbalance', {
+      found: 'nothing, beside the mass of an item to correct',
+      accepted: 'the imbalance that the take-off gives, in newtons',
+    });
+  },
   mix: (input, faults) => {
     refuseDuplicates(input.bricks, 'bricks', faults);
     if (!checkStops(input.balance, 'balance', faults)) return;

@@ -3,50 +3,7 @@
  * `balance` and `bricks` are fixed for the world outside; what is optional here is an addition.
  */
 import type { Basis } from '#house';
-import type { ItemKind } from '#show';
-
-/** Half width of what a mass may be off by, kg. */
-type Uncertain = { readonly uncertainty?: number };
-
-export type BalanceItemInput =
-  | (Uncertain & {
-      readonly kind: 'clear';
-      readonly mass: number;
-      readonly drop?: number;
-      readonly pick?: number;
-    })
-  | (Uncertain & {
-      readonly kind: 'cloth';
-      readonly mass: number;
-      readonly drop: number;
-      readonly tie: number;
-      readonly hem: number;
-      readonly hemUncertainty?: number;
-    })
-  | (Uncertain & {
-      readonly kind: 'tipping';
-      readonly mass: number;
-      readonly drop: number;
-      readonly pick: number;
-      readonly centre: number;
-    })
-  | (Uncertain & {
-      readonly kind: 'standing';
-      readonly mass: number;
-      readonly drop: number;
-      readonly pick: number;
-    })
-  | (Uncertain & {
-      readonly kind: 'loom';
-      readonly massPerLength: number;
-      readonly length: number;
-      readonly fixedAt: number;
-    })
-  | (Uncertain & {
-      readonly kind: 'deckLoom';
-      readonly massPerLength: number;
-      readonly length: number;
-    });
+import type { CarriedItem, ItemKind } from '#show';
 
 /** A set and its items, without the bricks that are asked for. */
 export type BareSetInput = {
@@ -61,7 +18,7 @@ export type BareSetInput = {
   readonly arborTopAtLow: number;
   /** Height of the wire's lower end above the batten. */
   readonly wireEndAbove: number;
-  readonly items: readonly BalanceItemInput[];
+  readonly items: readonly CarriedItem[];
   readonly battenUncertainty?: number;
   readonly carriageUncertainty?: number;
   readonly brickUncertainty?: number;

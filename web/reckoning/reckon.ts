@@ -8,7 +8,7 @@ import { readHouseValue } from '#documents';
 import type { Finding } from '#findings';
 import type { House } from '#house';
 import type { Refusal } from '#outcome';
-import { judge, momentMs } from '#rules';
+import { judge, momentToJudge } from '#rules';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
 import { writtenHang } from '../editing/show-edits.ts';
@@ -58,10 +58,6 @@ const failed = (
   refusals: readonly Refusal[],
 ): ReckonAnswer => ({ ok: false, error: { document, refusals } });
 
-/** An invented house stands still at the hour of its record; a real one has the device's clock. */
-const momentOf = (house: House, state: HouseState | null, clockMs: number): number =>
-  house.demo ? (momentMs(state?.at ?? '') ?? clockMs) : clockMs;
-
 /** All documents through the engine. `before` is the last answer for the same house, if any. */
 export const reckon = (
   documents: Documents,
@@ -77,7 +73,7 @@ export const reckon = (
   const record = state === null ? null : state.value.state;
   const fresh = assess(house.value, show.value.show, record);
   const kept = withKeptSets(fresh, documents, before);
-  const nowMs = momentOf(house.value, record, clockMs);
+  const nowMs = momentToJudge(house.value, record, clockMs);
   const findings = judge(house.value, show.value.show, record, kept, { nowMs });
   const value: Reckoning = {
     house: house.value,

@@ -2,7 +2,7 @@ import { assess, type SetAssessment } from '#assessment';
 import { type Finding, type Level, worstLevel } from '#findings';
 import type { House } from '#house';
 import { formatImbalance, formatMass, type UnitSystem } from '#quantities';
-import { judge } from '#rules';
+import { judge, momentToJudge } from '#rules';
 import { sayFinding } from '#sheets';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { openDocuments } from './open-documents.ts';
@@ -34,9 +34,8 @@ export const check = async (voice: Voice, options: CheckOptions): Promise<ExitCo
   const assessment = assess(house, show, state);
   const wanted = <T extends { readonly set?: string }>(place: T): boolean =>
     options.set === undefined || place.set === options.set;
-  const findings = judge(house, show, state, assessment, { nowMs: Date.now() }).filter(({ at }) =>
-    wanted(at),
-  );
+  const nowMs = momentToJudge(house, state, Date.now());
+  const findings = judge(house, show, state, assessment, { nowMs }).filter(({ at }) => wanted(at));
   const sets = assessment.sets.filter(({ lineSet }) => wanted({ set: lineSet.id }));
   voice.out(
     options.json === true

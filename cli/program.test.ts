@@ -103,8 +103,8 @@ describe('sheets', () => {
     const { code, err } = await command(...asked);
     expect(code).toBe(0);
     expect(err).toContain('Sheets: 1 of 1');
-    expect(readdirSync(out).sort()).toEqual(['schedule.csv', 'schedule.pdf']);
-    expect(readFileSync(join(out, 'schedule.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+    expect(readdirSync(out).sort()).toEqual(['demo-schedule.csv', 'demo-schedule.pdf']);
+    expect(readFileSync(join(out, 'demo-schedule.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
   });
 
   it('[CLI-005] lists the sheets that there are', async () => {

@@ -1,9 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
-import { assess } from '#assessment';
-import { csvOf, type Paper, renderPdf } from '#print';
-import { judge } from '#rules';
-import { type SheetContext, sheetIds, sheetOf } from '#sheets';
+import { join } from 'node:path';
+import { csvOf, fileNameOf, localMoment, type Paper, renderPdf } from '#print';
+import { type SheetContext, sheetContext, sheetIds, sheetOf } from '#sheets';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { type Opened, openDocuments } from './open-documents.ts';
 import { COMMAND_REFUSALS } from './refusal-codes.ts';
@@ -33,6 +31,7 @@ export const writeSheets = async (voice: Voice, options: SheetOptions): Promise<
     sayRefusals(voice, '--only', [{ code, path: '', found: `"${options.only}"`, accepted }]);
     return EXIT.badInput;
   }
+  await mkdir(options.out, { recursive: true });
   const say = progress(voice, 'Sheets', ids.length);
   const files: string[] = [];
   for (const [index, id] of ids.entries()) {
@@ -48,17 +47,11 @@ export const writeSheets = async (voice: Voice, options: SheetOptions): Promise<
 };
 
 const contextOf = ({ house, show, state }: Opened, by: string): SheetContext => {
-  const recorded = state?.state ?? null;
-  const assessment = assess(house.house, show.show, recorded);
   const now = new Date();
-  return {
-    house: house.house,
-    show: show.show,
-    state: recorded,
-    assessment,
-    findings: judge(house.house, show.show, recorded, assessment, { nowMs: now.getTime() }),
-    stamp: { revision: 'from file', printedAt: now.toISOString(), printedBy: by },
-  };
+  return sheetContext(house.house, show.show, state?.state ?? null, {
+    clockMs: now.getTime(),
+    stamp: { revision: 'from file', printedAt: localMoment(now), printedBy: by },
+  });
 };
 
 const writeOne = async (
@@ -68,11 +61,11 @@ const writeOne = async (
 ): Promise<readonly string[]> => {
   const sheet = sheetOf(context, id);
   if (sheet === undefined) return [];
-  const base = join(out, ...id.split('/'));
-  await mkdir(dirname(base), { recursive: true });
-  await writeFile(`${base}.pdf`, await renderPdf(sheet, paper));
-  const csv = csvOf(sheet);
-  if (csv === null) return [`${base}.pdf`];
-  await writeFile(`${base}.csv`, csv);
-  return [`${base}.pdf`, `${base}.csv`];
+  const pdf = join(out, fileNameOf(sheet, 'pdf'));
+  await writeFile(pdf, await renderPdf(sheet, paper));
+  const text = csvOf(sheet);
+  if (text === null) return [pdf];
+  const csv = join(out, fileNameOf(sheet, 'csv'));
+  await writeFile(csv, text);
+  return [pdf, csv];
 };

@@ -1,7 +1,8 @@
 /** What every page of a sheet is made from: documents, their assessment, and who prints it. */
-import type { Assessment, SetAssessment } from '#assessment';
+import { type Assessment, assess, type SetAssessment } from '#assessment';
 import type { Finding } from '#findings';
 import type { House } from '#house';
+import { judge, momentToJudge } from '#rules';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
 import type { Stamp } from './sheet.ts';
@@ -13,6 +14,19 @@ export type SheetContext = {
   readonly assessment: Assessment;
   readonly findings: readonly Finding[];
   readonly stamp: Stamp;
+};
+
+/** Everything worked through once for the sheets of one house and show, as `check` judges it. */
+export const sheetContext = (
+  house: House,
+  show: Show,
+  state: HouseState | null,
+  { clockMs, stamp }: { readonly clockMs: number; readonly stamp: Stamp },
+): SheetContext => {
+  const assessment = assess(house, show, state);
+  const nowMs = momentToJudge(house, state, clockMs);
+  const findings = judge(house, show, state, assessment, { nowMs });
+  return { house, show, state, assessment, findings, stamp };
 };
 
 export const setOf = ({ assessment }: SheetContext, id: string): SetAssessment | undefined =>

@@ -2,6 +2,7 @@ export { heavySide, type TradeWord, tradeWord } from '#drawings';
 export type { CodeAnswer } from './all-sheets.ts';
 export { allSheets, answerCode, sheetIds, sheetOf } from './all-sheets.ts';
 export type { SheetContext } from './context.ts';
+export { sheetContext } from './context.ts';
 export { BODY_WIDTH } from './page-parts.ts';
 export { sheetAddress } from './qr-drawing.ts';
 export type {
@@ -30,6 +31,7 @@ export { sameCode, sheetCode } from './sheet-code.ts';
 export { levelWord, type SaidFinding, sayFinding } from './words/say-finding.ts';
 export { type SayOptions, sayMeasure } from './words/say-measure.ts';
 export { sayMoment } from './words/say-moment.ts';
+export { basisWords } from './words/say-set.ts';
 export { unitWords } from './words/say-units.ts';
 export { type SaidWorking, sayWorking } from './words/say-working.ts';
 export { inHouseWords } from './words/trade-translation.ts';

@@ -101,6 +101,48 @@ describe('documents', () => {
   });
 });
 
+describe('sheets', () => {
+  const job = 'house=kestlemere&show=vell';
+
+  it('prints a card under a name of its own, and answers for its code', async () => {
+    const card = await ask({ url: `/api/sheet.pdf?${job}&sheet=balance-card/11&paper=a4` });
+    expect(card.statusCode).toBe(200);
+    expect(card.headers['content-type']).toBe('application/pdf');
+    expect(card.headers['content-disposition']).toContain('demo-balance-card-11.pdf');
+    const answer = await ask({
+      url: `/api/sheet-code?${job}&sheet=balance-card/11&code=0000-0000`,
+    });
+    expect(answer.json()).toEqual({ answer: 'superseded' });
+  });
+
+  it('says which document is not understood, rather than printing without it', async () => {
+    const saved = databases.store().save({
+      id: 'state:kestlemere',
+      kind: 'state',
+      text: '{"format":"counterpoise-state","version":1,"house":"kestlemere"}',
+      expectedRevision: 1,
+      savedAt: now().toISOString(),
+      savedBy: 'another program',
+      why: 'damaged',
+    });
+    expect(saved.ok).toBe(true);
+    const card = await ask({ url: `/api/sheet.pdf?${job}&sheet=balance-card/11&paper=a4` });
+    expect(card.statusCode).toBe(422);
+    expect(card.json().title).toContain('record');
+    expect(card.json().refusals.length).toBeGreaterThan(0);
+  });
+
+  it('knows only houses, shows, sheets and papers that there are', async () => {
+    const status = async (query: string) =>
+      (await ask({ url: `/api/sheet.pdf?${query}` })).statusCode;
+    expect(await status('house=none&show=vell&sheet=schedule&paper=a4')).toBe(404);
+    expect(await status(`${job}&sheet=loading-sheet&paper=a4`)).toBe(404);
+    expect(await status(`${job}&sheet=schedule&paper=a3`)).toBe(400);
+    const csv = await ask({ url: `/api/sheet.csv?${job}&sheet=schedule` });
+    expect(csv.headers['content-type']).toContain('text/csv');
+  });
+});
+
 describe('origins', () => {
   it('answers only its own pages on this machine', async () => {
     const other = await ask({ url: '/api/documents', headers: { origin: 'http://other.example' } });

@@ -1,10 +1,15 @@
 import type { FastifyInstance, FastifyReply } from 'fastify';
-import { assess } from '#assessment';
 import { readHouse, readShow, readState } from '#documents';
-import { csvOf, type Paper, renderPdf } from '#print';
-import { judge } from '#rules';
-import { answerCode, type Sheet, type SheetContext, sheetIds, sheetOf } from '#sheets';
-import type { DocumentStore } from '../log/index.ts';
+import { fail, ok, type Refusal, type Result } from '#outcome';
+import { csvOf, fileNameOf, localMoment, type Paper, renderPdf } from '#print';
+import {
+  answerCode,
+  type Sheet,
+  type SheetContext,
+  sheetContext,
+  sheetIds,
+  sheetOf,
+} from '#sheets';
 import type { AppParts } from './app-parts.ts';
 import { problem } from './problems.ts';
 
@@ -27,7 +32,7 @@ export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
     queryOf(JOB, ['house', 'show']),
     async (request, reply) => {
       const context = contextOf(parts, request.query);
-      return context === null ? noJob(reply) : { sheets: sheetIds(context) };
+      return context.ok ? { sheets: sheetIds(context.value) } : noContext(reply, context.error);
     },
   );
 
@@ -64,60 +69,74 @@ export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
     queryOf({ ...JOB, sheet: NAME, code: NAME }, ['house', 'show', 'sheet', 'code']),
     async (request, reply) => {
       const context = contextOf(parts, request.query);
-      if (context === null) return noJob(reply);
-      return { answer: answerCode(context, request.query.sheet, request.query.code) };
+      if (!context.ok) return noContext(reply, context.error);
+      return { answer: answerCode(context.value, request.query.sheet, request.query.code) };
     },
   );
 };
 
-const noJob = (reply: FastifyReply): FastifyReply =>
-  problem(reply, 404, 'There is no such house with such a show.');
+const noContext = (reply: FastifyReply, { status, title, refusals }: NoContext): FastifyReply =>
+  problem(reply, status, title, refusals.length === 0 ? {} : { refusals });
 
-const sent = (reply: FastifyReply, { id }: Sheet, extension: string): FastifyReply => {
-  const name = `${id.replaceAll('/', '-')}.${extension}`;
-  return reply.header('content-disposition', `inline; filename="${name}"`);
-};
+const sent = (reply: FastifyReply, sheet: Sheet, extension: 'pdf' | 'csv'): FastifyReply =>
+  reply.header('content-disposition', `inline; filename="${fileNameOf(sheet, extension)}"`);
 
 const askedSheet = (parts: AppParts, asked: Asked, reply: FastifyReply): Sheet | null => {
   const context = contextOf(parts, asked);
-  if (context === null) {
-    noJob(reply);
+  if (!context.ok) {
+    noContext(reply, context.error);
     return null;
   }
-  const sheet = sheetOf(context, asked.sheet);
+  const sheet = sheetOf(context.value, asked.sheet);
   if (sheet !== undefined) return sheet;
-  problem(reply, 404, 'There is no such sheet.', { detail: sheetIds(context).join(', ') });
+  problem(reply, 404, 'There is no such sheet.', { detail: sheetIds(context.value).join(', ') });
   return null;
 };
 
-/** The documents in hand, worked through once; null where house or show is not there. */
-const contextOf = ({ databases, now }: AppParts, job: Job): SheetContext | null => {
+/**
+ * The documents in hand, worked through once. A document that is there and not understood is said
+ * with its faults: a sheet without it would look as if nothing had been recorded.
+ */
+const contextOf = ({ databases, now }: AppParts, job: Job): Result<SheetContext, NoContext> => {
   const store = databases.store();
   const houseText = store.current(`house:${job.house}`);
   const showText = store.current(`show:${job.show}`);
-  if (houseText === null || showText === null) return null;
+  if (houseText === null || showText === null) return fail(NO_JOB);
   const house = readHouse(houseText.text);
-  const show = readShow(showText.text, house.ok ? house.value.house : undefined);
-  if (!house.ok || !show.ok) return null;
-  const state = stateOf(store, job);
-  const read = { house: house.value.house, show: show.value.show, state };
-  const assessment = assess(read.house, read.show, state);
+  if (!house.ok) return fail(notUnderstood('house', house.error));
+  const show = readShow(showText.text, house.value.house);
+  if (!show.ok) return fail(notUnderstood('show', show.error));
+  const stateText = store.current(`state:${job.house}`);
+  const state = stateText === null ? null : readState(stateText.text, house.value.house);
+  if (state !== null && !state.ok) return fail(notUnderstood('record', state.error));
   const moment = now();
-  return {
-    ...read,
-    assessment,
-    findings: judge(read.house, read.show, state, assessment, { nowMs: moment.getTime() }),
-    stamp: {
-      revision: `house ${houseText.revision}, show ${showText.revision}`,
-      printedAt: moment.toISOString(),
-      printedBy: job.by ?? 'not named',
-    },
+  const stamp = {
+    revision: `house ${houseText.revision}, show ${showText.revision}`,
+    printedAt: localMoment(moment),
+    printedBy: job.by ?? 'not named',
   };
+  const recorded = state === null ? null : state.value.state;
+  const clockMs = moment.getTime();
+  return ok(sheetContext(house.value.house, show.value.show, recorded, { clockMs, stamp }));
 };
 
-const stateOf = (store: DocumentStore, { house }: Job): SheetContext['state'] => {
-  const stored = store.current(`state:${house}`);
-  if (stored === null) return null;
-  const state = readState(stored.text);
-  return state.ok ? state.value.state : null;
+type NoContext = {
+  readonly status: 404 | 422;
+  readonly title: string;
+  readonly refusals: readonly Refusal[];
 };
+
+const NO_JOB: NoContext = {
+  status: 404,
+  title: 'There is no such house with such a show.',
+  refusals: [],
+};
+
+const notUnderstood = (
+  name: 'house' | 'show' | 'record',
+  refusals: readonly Refusal[],
+): NoContext => ({
+  status: 422,
+  title: `The ${name} is not understood as it is now; no sheet is made of it.`,
+  refusals,
+});

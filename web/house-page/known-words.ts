@@ -2,8 +2,7 @@
 import type { MeasureKind } from '#findings';
 import type { House, Known } from '#house';
 import type { Rounding } from '#quantities';
-import { sayMeasure } from '#sheets';
-import { basisWords } from '../items/item-words.ts';
+import { basisWords, sayMeasure } from '#sheets';
 
 export type KnownWords = {
   readonly value: string;

@@ -1,5 +1,6 @@
-import { BASES, type Basis } from '#house';
+import { BASES } from '#house';
 import { unreachable } from '#outcome';
+import { basisWords } from '#sheets';
 import type { ItemKind } from '#show';
 
 /** How an item loads its batten, in words a deck crew would use. */
@@ -19,26 +20,6 @@ export const kindWords = (kind: ItemKind): string => {
       return 'cable, to the deck';
     default:
       return unreachable(kind);
-  }
-};
-
-export const basisWords = (basis: Basis): string => {
-  switch (basis) {
-    case 'weighed':
-    case 'measured':
-    case 'published':
-    case 'calculated':
-    case 'estimated':
-    case 'invented':
-      return basis;
-    case 'houseRule':
-      return 'house rule';
-    case 'commonPractice':
-      return 'common practice';
-    case 'assumption':
-      return 'assumed';
-    default:
-      return unreachable(basis);
   }
 };
 

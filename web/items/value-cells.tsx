@@ -1,6 +1,7 @@
 /** A figure with its tolerance and its basis: three cells that every row of a take-off has. */
 import type { Basis, House } from '#house';
 import type { Dimension } from '#quantities';
+import { basisWords } from '#sheets';
 import {
   TYPED,
   withBasis,
@@ -14,7 +15,7 @@ import { ChoiceCell } from '../grid/choice-cell.tsx';
 import { EditCell } from '../grid/edit-cell.tsx';
 import { isObject, type Json, type JsonPath } from '../keeping/json.ts';
 import { useEditing } from '../reckoning/use-work.ts';
-import { BASIS_OPTIONS, basisWords } from './item-words.ts';
+import { BASIS_OPTIONS } from './item-words.ts';
 
 export type Figure = {
   readonly set: string;

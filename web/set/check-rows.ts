@@ -3,8 +3,7 @@ import { type SetAssessment, workingsOf } from '#assessment';
 import type { Measure, Working } from '#findings';
 import type { House, Known } from '#house';
 import { formatLength, metres } from '#quantities';
-import { sayMeasure } from '#sheets';
-import { basisWords } from '../items/item-words.ts';
+import { basisWords, sayMeasure } from '#sheets';
 
 export type CheckRow = {
   readonly title: string;

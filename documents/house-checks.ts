@@ -1,5 +1,5 @@
 /** What the parts of a house say of one another; line sets have a file of their own. */
-import type { Bay, BrickKind, Gallery, House, Stage } from '#house';
+import type { Bay, BrickKind, Gallery, House, LoftWell, Stage } from '#house';
 import { boundsInOrder, metresText } from './bounds.ts';
 import type { Faults } from './faults.ts';
 import { describe, pathTo } from './json.ts';
@@ -11,6 +11,7 @@ const LISTS = [
   'galleries',
   'rails',
   'bays',
+  'loftWells',
   'eyes',
   'keepOuts',
   'openings',
@@ -28,6 +29,7 @@ export const checkHouse = (
   for (const [index, kind] of house.brickKinds.entries()) checkLooks(kind, index, house, faults);
   for (const [index, gallery] of house.galleries.entries()) checkReach(gallery, index, faults);
   if (!faults.refusedAt('lineSets')) checkBays(house.bays, lineSets, faults);
+  checkWells(house.loftWells, faults);
   checkBounds(house, faults);
 };
 
@@ -82,6 +84,29 @@ const checkBays = (
         });
       } else bayOf.set(set, bay.id);
     }
+  }
+};
+
+/** A millimetre: two wells may touch, and one written in feet touches one written in metres. */
+const TOUCHING = 0.001;
+
+const checkWells = (wells: readonly LoftWell[], faults: Faults): void => {
+  for (const [index, well] of wells.entries()) {
+    const path = pathTo('loftWells', index);
+    const other = wells
+      .slice(0, index)
+      .findIndex(
+        ({ x, width }, before) =>
+          Math.abs(well.x - x) < (well.width + width) / 2 - TOUCHING &&
+          faults.sound(pathTo('loftWells', before)),
+      );
+    if (other < 0 || !faults.sound(path)) continue;
+    faults.refuse('wellsOverlap', pathTo(path, 'x'), {
+      found: `${metresText(well.x)} and ${metresText(well.width)} wide, over loft well ${
+        wells[other]?.id ?? ''
+      }`,
+      accepted: 'loft wells that lie beside one another',
+    });
   }
 };
 

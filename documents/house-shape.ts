@@ -7,7 +7,7 @@ import { list, orNull, pair, record } from './shape/collections.ts';
 import * as known from './shape/known-values.ts';
 import { orUnknown } from './shape/known-values.ts';
 import { SHARE } from './shape/limits.ts';
-import { across, level, measure, plain, upstage } from './shape/measure.ts';
+import { across, level, measure, plain, upstage, width } from './shape/measure.ts';
 import type { ReadOf } from './shape/object.ts';
 import { filled, leftOut, needed, object } from './shape/object.ts';
 import type { Shape } from './shape/shape.ts';
@@ -54,6 +54,26 @@ const ruleFields = {
   frictionShare: orUnknown(known.knownShare, 'Friction until measured, as a share of the load.'),
   frictionConstant: orUnknown(known.knownForceOrNone, 'Friction until measured, the fixed part.'),
   clipsForbidden: orUnknown(known.knownFlag, 'Whether wire rope clips are forbidden.'),
+  lineDesignFactor: orUnknown(
+    known.knownDesignFactor,
+    'Breaking strength of a lift line over what it may carry, as a number such as 8.',
+  ),
+  sheaveRatio: orUnknown(
+    known.knownSheaveRatio,
+    'Least diameter of a sheave over that of its line, as a number.',
+  ),
+  fleetAngleLimit: orUnknown(
+    known.knownFleetAngle,
+    'How far a line may leave the plane of its sheave.',
+  ),
+  movingShare: orUnknown(
+    known.knownAdded,
+    'Added to the loads of a set that moves, for starts and stops.',
+  ),
+  sagLimit: orUnknown(
+    known.knownShare,
+    'Largest sag between two lines, as a share of their distance.',
+  ),
   staleAfter: orUnknown(known.knownStaleAfter, 'Age at which a record is too old to act on.'),
   toleranceByBasis: filled(toleranceByBasis, {}, 'Tolerance of a value that gives none itself.'),
 };
@@ -72,6 +92,10 @@ const brickKind = mapped(
       name: needed(name, 'Name of the kind.'),
       mass: orUnknown(known.knownMass, 'Mass of one, from a weighed sample of this house.'),
       thickness: orUnknown(known.knownLength, 'Thickness of one.'),
+      floorLength: orUnknown(
+        known.knownLength,
+        'Length of gallery floor that one takes in a row along the wall.',
+      ),
       serves: needed(
         list(choice(SERVICES), { min: 1, max: SERVICES.length }),
         'What it is used for: pipeWeight, show, or both.',
@@ -113,6 +137,10 @@ const gallery = object(
     floorLimit: orUnknown(known.knownPressure, 'What its floor carries.'),
     lineLoadLimit: orUnknown(known.knownForcePerLength, 'What its floor carries for each length.'),
     coursesAllowed: orUnknown(known.knownCourses, 'How many bricks may lie on one another.'),
+    peopleAndTools: orUnknown(
+      known.knownMassOrNone,
+      'People and their tools who stand on it while it is loaded, together.',
+    ),
   },
   GIVEN,
 );
@@ -132,6 +160,16 @@ const bay = object(
     sets: needed(list(id, { max: SETS_MAX }), 'Line sets whose head blocks stand on it.'),
     verticalLimit: orUnknown(known.knownForce, 'What it carries downward.'),
     horizontalLimit: orUnknown(known.knownForce, 'What it carries toward the loft blocks.'),
+  },
+  GIVEN,
+);
+
+const loftWell = object(
+  {
+    id: needed(id, 'Id of the loft well.'),
+    x: needed(across, 'Its middle across the stage, positive to stage left.'),
+    width: needed(width, 'Lines within half of it on either side stand on this well.'),
+    limit: orUnknown(known.knownForce, 'What it carries of all its lines together.'),
   },
   GIVEN,
 );
@@ -186,6 +224,7 @@ const houseFields = {
   galleries: filled(list(gallery, { max: 20 }), [], 'Loading galleries.'),
   rails: filled(list(rail, { max: 20 }), [], 'Rails from which sets are flown.'),
   bays: filled(list(bay, { max: 100 }), [], 'Bays of the head-block beam.'),
+  loftWells: filled(list(loftWell, { max: 100 }), [], 'Slots in the grid with the loft blocks.'),
   eyes: filled(list(eye, { max: 100 }), [], 'Eyes of the public.'),
   keepOuts: filled(list(keepOut, { max: 200 }), [], 'Boxes that nothing may enter.'),
   openings: filled(list(opening, { max: 100 }), [], 'Openings in the deck.'),

@@ -1,21 +1,15 @@
 /** What the fields of one line set say of one another, and what line sets say of the house. */
-import type { Arbor, Batten, House, Known, LineSet } from '#house';
+import type { Arbor, Batten, House, Known } from '#house';
 import { purchaseOf } from '#house';
 import { metresText } from './bounds.ts';
 import type { Faults } from './faults.ts';
 import type { WrittenHouse } from './house-shape.ts';
 import { describe, pathTo } from './json.ts';
+import { checkLift, checkPipe } from './lift-checks.ts';
+import type { Subject } from './line-set-subject.ts';
 import type { PlacedSet } from './line-sets.ts';
 import { whereWritten } from './line-sets.ts';
 import { refuseUnknown } from './references.ts';
-
-/** A line set under check: where its fields are written, and where its faults go. */
-type Subject = {
-  readonly set: LineSet;
-  readonly house: House;
-  readonly faults: Faults;
-  readonly at: (...keys: readonly string[]) => string;
-};
 
 export const checkLineSets = (
   house: House,
@@ -28,6 +22,8 @@ export const checkLineSets = (
     const subject: Subject = { set, house, faults, at };
     checkTravel(subject);
     checkLines(subject);
+    checkPipe(subject);
+    checkLift(subject);
     checkArbor(subject);
     checkRail(subject);
   }

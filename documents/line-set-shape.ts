@@ -1,11 +1,13 @@
 /**
  * Line sets and what they have in common. Every field of a set type may be written again in a line
- * set; there it holds instead, field by field, and a sourced value is replaced as a whole.
+ * set; there it holds instead, field by field, and a sourced value is replaced as a whole. So are
+ * a tube and a cable, since another one keeps no value of the one that it replaces.
  */
 import type { PlateRun } from '#house';
 import { SUSPENSIONS } from '#house';
 import type { Metres } from '#quantities';
-import { isObject } from './json.ts';
+import { LINES_MAX, lift, pipe, splices } from './lift-shape.ts';
+import { listOrUnknown } from './list-or-unknown.ts';
 import { list } from './shape/collections.ts';
 import * as known from './shape/known-values.ts';
 import { across } from './shape/measure.ts';
@@ -23,20 +25,9 @@ export const plateRun: Shape<PlateRun> = object({
   count: needed(count({ min: 1, max: PLATES_MAX }), 'How many.'),
 });
 
-const unknownOnly = object({ unknown: needed(remark, 'Why it is not known.') });
-
-/** A list that may be plainly unknown, which the engine keeps as null. */
-const listOrUnknown = <T>(shape: Shape<readonly T[]>): Shape<readonly T[] | null> => ({
-  schema: { anyOf: [shape.schema, unknownOnly.schema] },
-  standIn: null,
-  read: (value, place) => {
-    if (!isObject(value)) return shape.read(value, place);
-    unknownOnly.read(value, place);
-    return null;
-  },
-});
-
-const lines: Shape<readonly Metres[] | null> = listOrUnknown(list(across, { min: 1, max: 40 }));
+const lines: Shape<readonly Metres[] | null> = listOrUnknown(
+  list(across, { min: 1, max: LINES_MAX }),
+);
 const pipeWeight = listOrUnknown(list(plateRun, { max: 20 }));
 
 const stop = object(
@@ -55,6 +46,8 @@ const batten = object(
     massPerLength: leftOut(known.knownMassPerLength, 'Of the bare tube.'),
     fittingsPerLine: leftOut(known.knownMassOrNone, 'Fittings at each lift line, chain included.'),
     description: leftOut(name, 'What the tube is.'),
+    pipe: leftOut(pipe, 'How the tube bends; as a whole, it holds instead of the one below.'),
+    splices: leftOut(splices, 'Joints of the tube; an empty list where it has none.'),
   },
   GIVEN,
 );
@@ -82,7 +75,10 @@ const setFields = {
   lineLimit: leftOut(known.knownForce, 'Working load of one lift line.'),
   wireEndAbove: leftOut(known.knownGap, 'Lower end of the wire above the batten.'),
   batten: leftOut(batten, 'The tube that carries the load.'),
+  lift: leftOut(lift, 'Lift lines and blocks.'),
   liveLimit: leftOut(known.knownMass, 'What may hang on the batten.'),
+  pointLimit: leftOut(known.knownMass, 'What may hang at one place of the batten.'),
+  perLengthLimit: leftOut(known.knownMassPerLength, 'What may hang on each length of it.'),
   lowStop: leftOut(stop, 'Where travel ends below.'),
   highStop: leftOut(stop, 'Where travel ends above.'),
   workingHeight: leftOut(known.knownHeight, 'Height at which the batten is worked on.'),

@@ -1,8 +1,9 @@
 /** Puts set types and line sets together into the line sets that the engine takes. */
-import type { Arbor, Batten, LineSet, Stop, Suspension } from '#house';
+import type { Arbor, LineSet, Stop, Suspension } from '#house';
 import { unknownValue } from '#house';
 import type { Faults } from './faults.ts';
 import { describe, isObject, pathTo } from './json.ts';
+import { battenOf, liftOf } from './lift-parts.ts';
 import type { WrittenLineSet, WrittenSet, WrittenType } from './line-set-shape.ts';
 import { nearestName } from './nearest-name.ts';
 
@@ -14,18 +15,35 @@ const unsaid = unknownValue();
 const over = <T extends object>(below: T | undefined, above: T | undefined): T | undefined =>
   below && above ? { ...below, ...above } : (above ?? below);
 
-const partsOver = (below: WrittenSet, above: WrittenSet): Partial<WrittenSet> =>
-  Object.fromEntries(
-    (['batten', 'lowStop', 'highStop', 'arbor'] as const).flatMap((part) => {
-      const both = over<object>(below[part], above[part]);
-      return both ? [[part, both]] : [];
-    }),
-  );
+/** Parts put together field by field; what is written in neither stays out. */
+const partsOver = <T extends object>(
+  below: T,
+  above: T,
+  parts: readonly (keyof T)[],
+): Partial<T> => {
+  const both: Partial<T> = {};
+  for (const part of parts) {
+    const merged = over(below[part] as object | undefined, above[part] as object | undefined);
+    if (merged) both[part] = merged as T[keyof T];
+  }
+  return both;
+};
+
+/** Blocks go field by field, since where lines run to them differs from set to set. */
+const liftOver = (
+  below: WrittenSet['lift'] = {},
+  above: WrittenSet['lift'] = {},
+): NonNullable<WrittenSet['lift']> => ({
+  ...below,
+  ...above,
+  ...partsOver(below, above, ['loftBlock', 'headBlock']),
+});
 
 const setOver = (below: WrittenSet, above: WrittenSet): WrittenSet => ({
   ...below,
   ...above,
-  ...partsOver(below, above),
+  ...partsOver(below, above, ['batten', 'lowStop', 'highStop', 'arbor']),
+  lift: liftOver(below.lift, above.lift),
 });
 
 /** A type with what it extends put under it. Faults of the chain are told once, in `checkTypes`. */
@@ -121,7 +139,10 @@ const lineSetOf = (
     lineLimit: whole.lineLimit ?? unsaid,
     wireEndAbove: whole.wireEndAbove ?? unsaid,
     batten: battenOf(whole.batten),
+    lift: liftOf(whole.lift),
     liveLimit: whole.liveLimit ?? unsaid,
+    pointLimit: whole.pointLimit ?? unsaid,
+    perLengthLimit: whole.perLengthLimit ?? unsaid,
     lowStop: stopOf(whole.lowStop),
     highStop: stopOf(whole.highStop),
     workingHeight: whole.workingHeight ?? unsaid,
@@ -149,15 +170,6 @@ const suspensionOf = (
   }
   return 'deadHung';
 };
-
-const battenOf = (batten: WrittenSet['batten'] = {}): Batten => ({
-  left: batten.left ?? unsaid,
-  right: batten.right ?? unsaid,
-  mass: batten.mass ?? unsaid,
-  massPerLength: batten.massPerLength ?? unsaid,
-  fittingsPerLine: batten.fittingsPerLine ?? unsaid,
-  ...(batten.description === undefined ? {} : { description: batten.description }),
-});
 
 const stopOf = (stop: WrittenSet['lowStop'] = {}): Stop => ({
   height: stop.height ?? unsaid,

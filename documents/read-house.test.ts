@@ -111,6 +111,90 @@ describe('a line set', () => {
     expect(value(anew.rated)).toBeCloseTo(1400 * 4.4482216152605, 9);
   });
 
+  it('has tube, lines and blocks, each measure in SI', () => {
+    const { batten, lift, pointLimit, perLengthLimit } = setOf(house, '1');
+    const [splice] = batten.splices ?? [];
+    expect(value(batten.pipe.secondMoment)).toBeCloseTo(0.31 * 0.0254 ** 4, 15);
+    // 29 000 ksi are 199.95 GPa.
+    expect(Number(value(batten.pipe.elasticModulus)) / 1e9).toBeCloseTo(199.95, 2);
+    expect([splice?.x, splice && value(splice.strength)]).toEqual([-1 * FOOT, 0.8]);
+    expect(value(lift.cable.diameter)).toBeCloseTo(0.00635, 12);
+    expect(lift.cable.termination).toBe('compressionSleeve');
+    expect([lift.loftBlock.bearing, lift.headBlock.bearing]).toEqual(['rolling', 'plain']);
+    expect(value(lift.loftBlock.fleetAngle)).toBeCloseTo(Math.PI / 180, 12);
+    expect(lift.headBlock.fleetAngle).toEqual({ known: false });
+    expect(lift.lineTrims?.map((trim) => trim / 0.0254)).toEqual([0, 0.5, -0.25]);
+    expect(lift.muleBlocks).toMatchObject([{ line: 3, x: 10 * FOOT, z: 66 * FOOT }]);
+    expect(value(lift.handLineMass)).toBeCloseTo(20 * POUND, 12);
+    expect(value(pointLimit)).toBeCloseTo(250 * POUND, 12);
+    expect(value(perLengthLimit)).toBeCloseTo((30 * POUND) / FOOT, 12);
+  });
+
+  it('has its own trims and fleet angle on the lines and blocks of its type', () => {
+    const [first, ...others] = specimen.lineSets;
+    const own = { lineTrims: ['0 mm', '3 mm', '0 mm'], headBlock: { fleetAngle: '0.5 deg' } };
+    const { lift } = setOf(specimenWith({ lineSets: [{ ...first, lift: own }, ...others] }), '1');
+    expect(lift.lineTrims).toEqual([0, 0.003, 0]);
+    expect(value(lift.cable.breakingStrength)).toBeCloseTo(7000 * 4.4482216152605, 9);
+    expect(value(lift.headBlock.sheaveDiameter)).toBeCloseTo(FOOT, 12);
+    expect(value(lift.headBlock.fleetAngle)).toBeCloseTo(Math.PI / 360, 12);
+    expect(lift.muleBlocks).toHaveLength(1);
+  });
+
+  it('has what its type says of a block on what that extends', () => {
+    const long = { ...specimen.setTypes.long, lift: { headBlock: { rated: '8000 lbf' } } };
+    const anew = specimenWith({ setTypes: { ...specimen.setTypes, long } });
+    const { headBlock, cable } = setOf(anew, '3').lift;
+    expect(value(headBlock.rated)).toBeCloseTo(8000 * 4.4482216152605, 9);
+    expect(headBlock.bearing).toBe('plain');
+    expect(value(cable.diameter)).toBeCloseTo(0.00635, 12);
+    expect(value(setOf(anew, '1').lift.headBlock.rated)).toBeCloseTo(6000 * 4.4482216152605, 9);
+  });
+
+  it('keeps nothing of a tube or a cable that it replaces', () => {
+    const [first, ...others] = specimen.lineSets;
+    const own = {
+      batten: { pipe: { secondMoment: '0.666 in⁴' } },
+      lift: { cable: { diameter: '3/16 in' } },
+    };
+    const set = setOf(specimenWith({ lineSets: [{ ...first, ...own }, ...others] }), '1');
+    expect(value(set.batten.mass)).toBeCloseTo(150 * POUND, 12);
+    expect(set.batten.pipe.sectionModulus).toEqual({ known: false });
+    expect(set.batten.pipe.wall).toBe(null);
+    expect(set.lift.cable.breakingStrength).toEqual({ known: false });
+    expect(set.lift.cable.termination).toBe(null);
+  });
+
+  it('without a word on its tube, lines and blocks has them unknown, and no mule block', () => {
+    const { batten, lift, pointLimit, perLengthLimit } = setOf(house, 'M1');
+    const blank = { known: false };
+    const block = { sheaveDiameter: blank, rated: blank, bearing: null, fleetAngle: blank };
+    expect(batten.splices).toBe(null);
+    expect(batten.pipe).toEqual({
+      ...{ secondMoment: blank, sectionModulus: blank, plasticModulus: blank },
+      ...{ elasticModulus: blank, yieldStrength: blank, wall: null },
+    });
+    expect(lift).toEqual({
+      cable: { diameter: blank, breakingStrength: blank, axialStiffness: blank, termination: null },
+      loftBlock: block,
+      headBlock: block,
+      muleBlocks: [],
+      lineTrims: null,
+      handLineMass: blank,
+    });
+    expect([pointLimit, perLengthLimit]).toEqual([blank, blank]);
+  });
+
+  it('tells a tube without a joint from one that nobody looked at', () => {
+    const [first, ...others] = specimen.lineSets;
+    const splicesOf = (splices: unknown) =>
+      setOf(specimenWith({ lineSets: [{ ...first, batten: { splices } }, ...others] }), '1').batten
+        .splices;
+    expect(splicesOf([])).toEqual([]);
+    expect(splicesOf({ unknown: 'painted over' })).toBe(null);
+    expect(splicesOf([{ x: '2 ft' }])).toEqual([{ x: 2 * FOOT, strength: { known: false } }]);
+  });
+
   it('replaces a sourced value as a whole, with its own provenance', () => {
     const [first, ...others] = specimen.lineSets;
     const given = { basis: 'weighed', source: 'load cell' };
@@ -194,6 +278,7 @@ describe('a house', () => {
     expect(toleranceByBasis).toEqual({});
     expect(Object.values(rules).filter(({ known }) => known)).toEqual([]);
     expect(house.spreader).toBeNull();
+    expect(house.loftWells).toEqual([]);
   });
 
   it('gets the same reading from a text with a byte order mark', () => {

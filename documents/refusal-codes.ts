@@ -161,6 +161,23 @@ const HOUSE = {
   ),
   onePlace: code('DOC-090', 'Two sets in one place', 'Two battens overlap at one distance.'),
   rodTooLong: code('DOC-091', 'Rod longer than the arbor', 'The usable rod is in the arbor.'),
+  trimsMiscounted: code(
+    'DOC-092',
+    'Line trims miscounted',
+    'There are not as many trims of lines as there are lift lines.',
+  ),
+  spliceOffBatten: code(
+    'DOC-093',
+    'Splice off the batten',
+    'A joint of the tube is at its end or beyond it.',
+  ),
+  lineUnknown: code('DOC-094', 'Lift line not there', 'The set has fewer lift lines than this.'),
+  wellsOverlap: code('DOC-095', 'Loft wells overlap', 'A line would stand on two loft wells.'),
+  plasticModulusSmall: code(
+    'DOC-096',
+    'Plastic modulus too small',
+    'The plastic modulus of a tube is above its section modulus; one of the two is a slip.',
+  ),
 } as const;
 
 /** What a show must be, alone and in its house. */

@@ -6,6 +6,8 @@ export type FieldWords = {
   readonly documentKeys?: readonly string[];
   readonly what: string;
   readonly blocks: string;
+  /** Where a list is known and something in its entries may not be. */
+  readonly each?: readonly string[];
   /** Which sets it matters on: those with an arbor, those that travel; absent, all of them. */
   readonly only?: 'purchase' | 'travelling';
 };
@@ -26,7 +28,15 @@ const travelling = (key: string, what: string, blocks: string): FieldWords => ({
   only: 'travelling',
 });
 
+const each = (key: string, inner: string, what: string, blocks: string): FieldWords => ({
+  ...field(key, what, blocks),
+  each: [inner],
+});
+
 const BALANCE = 'the balance over the travel, and the bricks';
+const LINE_LOADS = 'what each line, block and bay carries';
+const BENDING = 'whether the batten bends too far or yields';
+const STRENGTH = 'the design factor of the lift lines';
 const SECTION = 'the section drawing and what the public sees';
 
 export const STAGE: readonly FieldWords[] = [
@@ -48,6 +58,11 @@ export const RULES: readonly FieldWords[] = [
   field('frictionShare', 'share of friction', 'pulls on a set without a pull test'),
   field('frictionConstant', 'fixed part of friction', 'pulls on a set without a pull test'),
   field('clipsForbidden', 'rule on wire rope clips', 'the check of terminations'),
+  field('lineDesignFactor', 'design factor of lift lines', 'the check of their strength'),
+  field('sheaveRatio', 'ratio of sheave to line', 'the check of sheaves'),
+  field('fleetAngleLimit', 'limit of the fleet angle', 'the check of fleet angles'),
+  field('movingShare', 'share for a moving set', 'what beams carry while a set moves'),
+  field('sagLimit', 'limit of sag', 'whether a batten sags too far'),
   {
     ...field('staleAfterSeconds', 'age at which a record is stale', 'whether a record may be used'),
     documentKeys: ['staleAfter'],
@@ -57,6 +72,7 @@ export const RULES: readonly FieldWords[] = [
 export const BRICK: readonly FieldWords[] = [
   field('mass', 'mass', 'every arbor with this kind on it, and the choice of bricks'),
   field('thickness', 'thickness', 'the height of stacks, and what a gallery reaches'),
+  field('floorLength', 'length on the floor', 'what a gallery floor carries along its length'),
   field('owned', 'number owned', 'whether there are enough bricks for the show'),
 ];
 
@@ -75,6 +91,7 @@ export const GALLERY: readonly FieldWords[] = [
   field('floorLimit', 'limit of the floor', 'whether the bricks on it are too many'),
   field('lineLoadLimit', 'limit for each length', 'whether the bricks on it are too many'),
   field('coursesAllowed', 'courses allowed', 'how bricks may be stacked on it'),
+  field('peopleAndTools', 'people and tools', 'what its floor carries'),
 ];
 
 export const RAIL: readonly FieldWords[] = [
@@ -84,6 +101,10 @@ export const RAIL: readonly FieldWords[] = [
 export const BAY: readonly FieldWords[] = [
   field('verticalLimit', 'vertical limit', 'whether the head-block beam carries its sets'),
   field('horizontalLimit', 'horizontal limit', 'whether the head-block beam carries its sets'),
+];
+
+export const LOFT_WELL: readonly FieldWords[] = [
+  field('limit', 'limit', 'whether it carries the lines on it'),
 ];
 
 export const EQUIPMENT: readonly FieldWords[] = [
@@ -104,7 +125,30 @@ export const LINE_SET: readonly FieldWords[] = [
   field('batten.mass', 'mass of the batten', BALANCE),
   field('batten.massPerLength', 'mass of the tube for each length', 'loads on lines'),
   field('batten.fittingsPerLine', 'fittings at a line', 'the cross-check of the batten'),
+  field('batten.pipe.secondMoment', 'second moment of the tube', LINE_LOADS),
+  field('batten.pipe.elasticModulus', 'modulus of elasticity of the tube', LINE_LOADS),
+  field('batten.pipe.sectionModulus', 'section modulus of the tube', BENDING),
+  field('batten.pipe.plasticModulus', 'plastic modulus of the tube', BENDING),
+  field('batten.pipe.yieldStrength', 'yield strength of the tube', BENDING),
+  field('batten.pipe.wall', 'wall that the tube values rest on', 'how far they can be trusted'),
+  field('batten.splices', 'joints of the tube', 'whether a joint is bent too far'),
+  each('batten.splices', 'strength', 'strength of a joint', 'whether it is bent too far'),
+  field('lift.cable.axialStiffness', 'stiffness of the lift lines', LINE_LOADS),
+  field('lift.cable.breakingStrength', 'breaking strength of the lift lines', STRENGTH),
+  field('lift.cable.diameter', 'diameter of the lift lines', STRENGTH),
+  field('lift.cable.termination', 'how the line ends are made', STRENGTH),
+  field('lift.lineTrims', 'trims of the lift lines', 'whether the batten hangs as reckoned'),
+  travelling('lift.loftBlock.sheaveDiameter', 'sheave of the loft blocks', STRENGTH),
+  travelling('lift.loftBlock.rated', 'rating of the loft blocks', 'the check of loft blocks'),
+  travelling('lift.loftBlock.fleetAngle', 'fleet angle at the loft blocks', 'its check'),
+  purchase('lift.headBlock.sheaveDiameter', 'sheave of the head block', STRENGTH),
+  purchase('lift.headBlock.rated', 'rating of the head block', 'the check of the head block'),
+  purchase('lift.headBlock.fleetAngle', 'fleet angle at the head block', 'its check'),
+  each('lift.muleBlocks', 'rated', 'rating of a mule block', 'the check of mule blocks'),
+  purchase('lift.handLineMass', 'mass of the hand line', 'what the head-block beam carries'),
   field('liveLimit', 'live limit of the batten', 'whether too much hangs on it'),
+  field('pointLimit', 'point limit of the batten', 'whether too much hangs at one place'),
+  field('perLengthLimit', 'limit for each length', 'whether too much hangs on one length'),
   travelling('lowStop.height', 'height of the low stop', 'the travel, and all that depends on it'),
   purchase('lowStop.rated', 'rating of the low stop', 'whether a load may stand on it'),
   travelling(

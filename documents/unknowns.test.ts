@@ -56,9 +56,26 @@ describe('what is unknown', () => {
     expect(told[0]?.what).toBe('live limit of the batten of line set 1: plate is painted over');
   });
 
+  it('of a joint or a mule block is told at the list, and of a loft well by its id', () => {
+    const { batten, lift, ...rest } = house.setTypes.single;
+    const single = {
+      ...rest,
+      batten: { ...batten, splices: [{ x: '0 ft', strength: '50 %' }, { x: '9 ft' }] },
+      lift: { ...lift, muleBlocks: [{ line: 1, x: '0 ft', z: '60 ft', rated: '1 kN' }] },
+    };
+    const told = ofHouse({ ...house, setTypes: { ...house.setTypes, single } });
+    const whats = told.map(({ what }) => what);
+    expect(whats).toContain('strength of a joint of line sets 1, 2');
+    expect(whats.filter((what) => what.startsWith('rating of a mule block'))).toEqual([]);
+    expect(whats).toContain('joints of the tube of line set M1');
+    expect(told.find(({ path }) => path === 'loftWells.W2.limit')?.what).toBe(
+      'limit of loft well W2',
+    );
+  });
+
   it('of a motor set asks for no arbor, and of a dead-hung one for no stops', () => {
     const paths = pathsOf(house).filter((path) => path.startsWith('lineSets.M1'));
-    expect(paths.filter((path) => /arbor|handLine|wireEnd/.test(path))).toEqual([]);
+    expect(paths.filter((path) => /arbor|handLine|wireEnd|headBlock/.test(path))).toEqual([]);
     expect(paths).toContain('lineSets.M1.lowStop.height');
     const electric = { ...house.setTypes.electric, suspension: 'deadHung' };
     const fixed = pathsOf({ ...house, setTypes: { ...house.setTypes, electric } });

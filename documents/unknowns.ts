@@ -31,6 +31,9 @@ export const unknownsOf = (house: House, show?: Show): readonly Unknown[] => [
   ...house.bays.flatMap((bay) =>
     among(bay, pathTo('bays', bay.id), words.BAY, `head-block bay ${bay.id}`),
   ),
+  ...house.loftWells.flatMap((well) =>
+    among(well, pathTo('loftWells', well.id), words.LOFT_WELL, `loft well ${well.id}`),
+  ),
   ...house.equipment.flatMap((aid) =>
     among(aid, pathTo('equipment', aid.id), words.EQUIPMENT, aid.name),
   ),
@@ -72,24 +75,31 @@ const unknownsOfSets = (sets: readonly LineSet[]): readonly Unknown[] => {
   return types.flatMap((typeId) => {
     const ofType = sets.filter((set) => set.typeId === typeId);
     return words.LINE_SET.flatMap((field) => {
-      const missing = ofType.filter(
-        (set) => matters(field, set) && whyUnknown(at(set, field.keys)),
-      );
+      const missing = ofType.filter((set) => matters(field, set) && whyUnknownOf(field, set));
       return missing.length === 0 ? [] : [unknownOfSets(field, missing, ofType.length)];
     });
   });
 };
 
+/** Of a list that is known, the first entry that is not known in full. */
+const whyUnknownOf = ({ keys, each }: words.FieldWords, set: LineSet) => {
+  const value = at(set, keys);
+  if (each === undefined) return whyUnknown(value);
+  const entries: readonly unknown[] = Array.isArray(value) ? value : [];
+  return entries.map((entry) => whyUnknown(at(entry, each))).find((why) => why !== undefined);
+};
+
 const unknownOfSets = (
-  { keys, documentKeys, what, blocks }: words.FieldWords,
+  field: words.FieldWords,
   missing: readonly LineSet[],
   ofType: number,
 ): Unknown => {
+  const { keys, documentKeys, what, blocks } = field;
   const [first] = missing as readonly [LineSet];
   const isWholeType = missing.length === ofType && ofType > 1 && keys[0] !== 'y';
   const holder = isWholeType ? pathTo('setTypes', first.typeId) : pathTo('lineSets', first.id);
   const sets = missing.map(({ id }) => id).join(', ');
-  const why = whyUnknown(at(first, keys))?.why ?? '';
+  const why = whyUnknownOf(field, first)?.why ?? '';
   return {
     path: (documentKeys ?? keys).reduce(pathTo, holder),
     what: `${what} of line set${missing.length > 1 ? 's' : ''} ${sets}${why}`,

@@ -145,4 +145,66 @@ export const HOUSE_PROVOCATIONS: Provocations = {
       },
     ),
   ],
+  'DOC-092': [
+    put('house', `${type}.lift.lineTrims`, ['0 in', '0 in']),
+    put('house', 'lineSets[0].lift', { lineTrims: ['0 in'] }, { at: 'lineSets[0].lift.lineTrims' }),
+    put('house', 'lineSets[1].lines', ['-20 ft', '-7 ft', '7 ft', '20 ft'], {
+      at: `${type}.lift.lineTrims`,
+    }),
+  ],
+  'DOC-093': [
+    put('house', `${type}.batten.splices[0].x`, '22 ft'),
+    put(
+      'house',
+      'lineSets[0].batten',
+      { left: '-21 ft', splices: [{ x: '-21.5 ft' }] },
+      {
+        at: 'lineSets[0].batten.splices[0].x',
+      },
+    ),
+    put(
+      'house',
+      'lineSets[1].batten',
+      { splices: [{ x: '0 ft' }, { x: '9 m' }] },
+      {
+        at: 'lineSets[1].batten.splices[1].x',
+      },
+    ),
+  ],
+  'DOC-094': [
+    put('house', `${type}.lift.muleBlocks[0].line`, 4),
+    put(
+      'house',
+      'lineSets[2].lift',
+      { muleBlocks: [{ line: 7, x: '0 ft', z: '66 ft' }] },
+      {
+        at: 'lineSets[2].lift.muleBlocks[0].line',
+      },
+    ),
+    puts(
+      'house',
+      {
+        'lineSets[0].lines': ['-20 ft', '20 ft'],
+        'lineSets[0].lift': { lineTrims: ['0 m', '0 m'] },
+      },
+      `${type}.lift.muleBlocks[0].line`,
+    ),
+  ],
+  'DOC-095': [
+    put('house', 'loftWells[1].x', '-19 ft'),
+    put('house', 'loftWells[2].width', '19 m', { at: 'loftWells[2].x' }),
+    put('house', 'loftWells[2].x', '1.49 ft'),
+  ],
+  'DOC-096': [
+    put('house', `${type}.batten.pipe.plasticModulus`, '0.326 in³'),
+    put('house', `${type}.batten.pipe.sectionModulus`, '5.4 in³', {
+      at: `${type}.batten.pipe.plasticModulus`,
+    }),
+    put(
+      'house',
+      'lineSets[3].batten',
+      { pipe: { sectionModulus: '5.70 cm³', plasticModulus: '5.70 cm³' } },
+      { at: 'lineSets[3].batten.pipe.plasticModulus' },
+    ),
+  ],
 };

@@ -1,102 +1,7 @@
 /** One small, sound document of each kind, to be spoiled in one place at a time. */
+export { house } from './house-specimen.ts';
 
 const given = { basis: 'measured', source: 'survey', by: 'house crew', on: '2026-05-04' } as const;
-
-const brick = (id: string, name: string, mass: string, serves: readonly string[]) => ({
-  id,
-  name,
-  mass: { value: mass, tolerance: '0.5 lb', basis: 'weighed', source: 'sample of 24' },
-  thickness: '1.2 in',
-  serves,
-  looksLike: [] as string[],
-  owned: 60,
-});
-
-const single = {
-  suspension: 'singlePurchase',
-  lines: ['-20 ft', '0 ft', '20 ft'],
-  lineMassPerLength: '0.110 lb/ft',
-  lineLimit: '875 lbf',
-  wireEndAbove: '2 ft',
-  batten: { left: '-22 ft', right: '22 ft', mass: '150 lb', massPerLength: '2.72 lb/ft' },
-  liveLimit: '1000 lb',
-  lowStop: { height: '3 ft', rated: '1400 lbf' },
-  highStop: { height: '60 ft', rated: '1400 lbf' },
-  workingHeight: '4 ft',
-  arbor: {
-    carriageMass: '95 lb',
-    pipeWeight: [{ kind: 'F', count: 4 }],
-    length: '7 ft',
-    usableRod: '66 in',
-    panAtLow: '59.5 ft',
-    panThickness: '0.25 ft',
-    attachAbovePan: '7 ft',
-    massLimit: '1500 lb',
-    topClearance: '6 in',
-    bottomClearance: '6 in',
-  },
-  handLinePerBatten: 1,
-  rail: 'deck',
-};
-
-export const house = {
-  format: 'counterpoise-house',
-  version: 1,
-  id: 'marl',
-  name: 'Marl Street Hall',
-  demo: true,
-  units: 'customary',
-  words: 'US',
-  given,
-  stage: { openingWidth: '40 ft', operatingSide: 'stageRight', operatingX: '-30 ft' },
-  rules: {
-    given: { basis: 'houseRule' },
-    lockLimit: '50 lbf',
-    handLineLimit: '650 lbf',
-    pullBrief: '80 lbf',
-    pullSteady: '50 lbf',
-    peoplePerHandLine: 2,
-    frictionShare: '5 %',
-    frictionConstant: '4 lbf',
-    clipsForbidden: true,
-    staleAfter: '4 h',
-    toleranceByBasis: { weighed: '2 %', estimated: '25 %' },
-  },
-  brickKinds: [
-    brick('F', 'full', '25 lb', ['pipeWeight', 'show']),
-    brick('H', 'half', '12.5 lb', ['show']),
-    brick('O', 'old cast', '22 lb', ['pipeWeight']),
-  ],
-  spreader: { mass: '2 lb', thickness: '0.25 in', every: '24 in', inCarriage: true },
-  galleries: [
-    { id: 'upper', name: 'Upper gallery', floor: '58 ft', reachLow: '3 in', reachHigh: '5.5 ft' },
-    { id: 'mid', name: 'Mid gallery', floor: '38 ft', reachLow: '3 in', reachHigh: '5.5 ft' },
-  ],
-  rails: [{ id: 'deck', name: 'Deck rail', floor: '0 ft' }],
-  bays: [
-    { id: 'A', sets: ['1', '2'], verticalLimit: '36 kN' },
-    { id: 'B', sets: ['3'], verticalLimit: '36 kN' },
-  ],
-  eyes: [{ id: 'front', name: 'Front row', x: '0 ft', y: '-12 ft', z: '0.5 ft' }],
-  keepOuts: [
-    { id: 'curtain', name: 'Fire curtain', y: ['0 in', '12 in'] },
-    { id: 'vent', name: 'Smoke vent', x: ['-6 ft', '6 ft'], z: ['67 ft', null] },
-  ],
-  openings: [{ id: 'T1', name: 'Trap', x: ['-4 ft', '4 ft'], y: ['200 in', '248 in'] }],
-  equipment: [{ id: 'bull', name: 'Bull line', count: 2, rating: '450 lbf' }],
-  setTypes: {
-    single,
-    long: { extends: 'single', batten: { left: '-29 ft', right: '29 ft' } },
-    electric: { suspension: 'motor', batten: { left: '-22 ft', right: '22 ft', mass: '150 lb' } },
-  },
-  lineSets: [
-    { id: '1', type: 'single', y: '18 in' },
-    { id: '2', type: 'single', y: '27 in' },
-    { id: '3', type: 'long', y: '36 in', remark: 'reeved anew in spring' },
-    { id: 'M1', type: 'electric', y: '45 in' },
-  ],
-  remarks: ['a house for tests'],
-};
 
 const trims = [
   { name: 'in', height: '24 ft', reference: 'batten' },
@@ -320,4 +225,111 @@ export const reach = {
   galleryFloor: 17.68,
   reachLow: 0.0762,
   reachHigh: 1.676,
+};
+
+export const batten = {
+  pipe: {
+    massPerLength: 4.05,
+    secondMoment: 1.29e-7,
+    elasticModulus: 2e11,
+    sectionModulus: 5.35e-6,
+    plasticModulus: 7.34e-6,
+    yieldStrength: 2.413e8,
+  },
+  left: -6,
+  right: 6,
+  lines: [
+    { x: -5, stiffness: 60_000, trim: 0.002 },
+    { x: 0, stiffness: null },
+    { x: 5, stiffness: 50_000 },
+  ],
+  loads: [
+    { x: -2, mass: 30 },
+    { from: 1, to: 4, mass: 45 },
+  ],
+  tensionOnly: true,
+  supports: [{ x: -5.5, stiffness: 1e6, height: -0.02 }],
+  splices: [{ x: 2, strength: 0.8 }],
+  pieces: [
+    {
+      bendingStiffness: null,
+      loads: [{ from: -2, to: 2, mass: 60 }],
+      picks: [
+        { x: -1.5, stiffness: 1e5 },
+        { x: 0.1, stiffness: 1e5, trim: 0.001 },
+        { x: 1.5, stiffness: null },
+      ],
+    },
+  ],
+};
+
+export const lines = {
+  purchase: 1,
+  lines: [
+    { x: -4, tension: 800, fleetOffset: 0.05 },
+    { x: 4, tension: 900, muleBlocks: [{ x: 0, z: 20.2 }] },
+  ],
+  headX: -10.97,
+  loftHeight: 20.12,
+  headHeight: 20.73,
+  wireEndHeight: 11.6,
+  attachHeight: 12.2,
+  lineMassPerLength: 0.164,
+  cable: {
+    diameter: 0.00635,
+    breakingStrength: 31_137,
+    termination: 'compressionSleeve',
+    smallestSheave: 0.2032,
+    construction: '7x19 galvanized',
+  },
+  handLineMass: 9.25,
+  handLineTension: 100,
+  friction: { bearing: 'rolling', batten: 'out' },
+  held: { battenSide: 180, arbor: 190 },
+  moves: [
+    { kind: 'steady', mass: 200, acceleration: 5 },
+    { kind: 'suddenStop', mass: 200, stiffness: 90_000, speed: 1.2 },
+    { kind: 'drop', mass: 20, stiffness: 90_000, drop: 0.1 },
+  ],
+  bridles: [{ load: 1000, left: 1, right: 2, height: 1.5 }],
+  turningBlocks: [{ tension: 2000, turn: 90 }],
+};
+
+export const totals = {
+  bays: ['A', 'B'],
+  wells: [
+    { id: 'W1', x: -4, width: 0.5 },
+    { id: 'W2', x: 4, width: 0.5 },
+  ],
+  movingShare: 0.25,
+  states: [
+    {
+      name: 'bare',
+      sets: [
+        {
+          set: '1',
+          bay: 'A',
+          purchase: 1,
+          arborMass: 73,
+          handLineMass: 9.25,
+          arborWireMass: 2,
+          lines: [
+            { x: -4, tension: 350 },
+            { x: 4, tension: 360 },
+          ],
+          moving: true,
+        },
+        { set: 'M1', purchase: 2, arborMass: 0, handLineMass: 0, lines: [] },
+      ],
+    },
+  ],
+  floors: [
+    {
+      id: 'upper',
+      length: 21.3,
+      width: 1.07,
+      peopleAndTools: 360,
+      bricks: [{ count: 480, mass: 11.34, floorLength: 0.1524 }],
+    },
+  ],
 };

@@ -32,6 +32,9 @@ const SPECIMENS: Readonly<Record<Specimen, unknown>> = {
   takeoff: specimens.takeoff,
   pullTest: specimens.pullTest,
   reach: specimens.reach,
+  batten: specimens.batten,
+  lines: specimens.lines,
+  totals: specimens.totals,
 };
 
 const soundHouse = readHouseValue(specimens.house);

@@ -2,13 +2,16 @@
 import type { Known } from '#house';
 import { unknownValue } from '#house';
 import {
+  cubicMetres,
   kilograms,
   kilogramsPerMetre,
   kilogramsPerSquareMetre,
   metres,
+  metresToTheFourth,
   newtons,
   newtonsPerMetre,
   pascals,
+  radians,
   squareMetres,
 } from '#quantities';
 import * as limits from './limits.ts';
@@ -43,6 +46,20 @@ export const knownPressure = sourced(measure('pressure', limits.PRESSURE, pascal
 export const knownForcePerLength = sourced(
   measure('forcePerLength', limits.FORCE_PER_LENGTH, newtonsPerMetre),
 );
+export const knownAxialStiffness = sourced(measure('force', limits.AXIAL_STIFFNESS, newtons));
+export const knownSecondMoment = sourced(
+  measure('secondMoment', limits.SECOND_MOMENT, metresToTheFourth),
+);
+export const knownSectionModulus = sourced(
+  measure('sectionModulus', limits.SECTION_MODULUS, cubicMetres),
+);
+export const knownElasticModulus = sourced(measure('pressure', limits.ELASTIC_MODULUS, pascals));
+export const knownStrength = sourced(measure('pressure', limits.STRENGTH, pascals));
+export const knownCable = sourced(measure('length', limits.CABLE, metres));
+export const knownSheave = sourced(measure('length', limits.SHEAVE, metres));
+export const knownFleetAngle = sourced(measure('angle', limits.FLEET_ANGLE, radians));
+export const knownDesignFactor = sourced(plainNumber(limits.DESIGN_FACTOR, { whole: false }));
+export const knownSheaveRatio = sourced(plainNumber(limits.SHEAVE_RATIO, { whole: false }));
 export const knownStaleAfter = sourced(measure('duration', limits.STALE_AFTER, asNumber));
 export const knownShare = sourced(measure('ratio', limits.SHARE, asNumber));
 export const knownAdded = sourced(measure('ratio', limits.ADDED, asNumber));

@@ -46,6 +46,19 @@ export const FORCE = upTo(1e7, '10 MN (2 200 000 lbf)', SOME);
 export const FORCE_OR_NONE = upTo(1e7, '10 MN (2 200 000 lbf)', NONE_OR_SOME);
 export const PULL = eitherWay(1e5, '100 kN (22 500 lbf) either way');
 export const PRESSURE = upTo(1e6, '1 MPa (145 psi)', SOME);
+/** Wire ropes of a fly house have 0.5 to 5 MN. */
+export const AXIAL_STIFFNESS = upTo(1e9, '1 GN (225 000 kip)', SOME);
+/** A truss batten of some size has 10 000 cm⁴. */
+export const SECOND_MOMENT = upTo(1e-3, '100 000 cm⁴ (2400 in⁴)', SOME);
+export const SECTION_MODULUS = upTo(1e-2, '10 000 cm³ (610 in³)', SOME);
+/** Steel has 200 GPa. */
+export const ELASTIC_MODULUS = upTo(5e11, '500 GPa (72 500 ksi)', SOME);
+export const STRENGTH = upTo(5e9, '5 GPa (725 ksi)', SOME);
+export const CABLE = upTo(0.2, '200 mm (8 in)', SOME);
+export const SHEAVE = upTo(5, '5 m (16 ft)', SOME);
+/** How far a line is shorter or longer than true; a turnbuckle has a few inches. */
+export const LINE_TRIM = eitherWay(2, '2 m (6.6 ft) either way');
+export const FLEET_ANGLE = upTo(Math.PI / 2, '90 deg', NONE_OR_SOME);
 export const FORCE_PER_LENGTH = upTo(1e6, '1 MN/m (68 500 lbf/ft)', SOME);
 export const CUE_DURATION = upTo(3600, '1 h', SOME);
 export const STALE_AFTER = upTo(31 * 86_400, '31 days (744 h)', SOME);
@@ -54,6 +67,9 @@ export const SHARE = upTo(1, '100 %', NONE_OR_SOME);
 export const ADDED = upTo(5, '500 %', NONE_OR_SOME);
 export const HAND_LINE = upTo(4, '4 of hand line for 1 of batten', SOME);
 export const COURSES = upTo(100, '100 courses', NONE_OR_SOME);
+/** Below one a thing would break under what it may carry. */
+export const DESIGN_FACTOR: Limits = { ...upTo(50, '50, and not below 1', SOME), min: 1 };
+export const SHEAVE_RATIO: Limits = { ...upTo(500, '500, and not below 1', SOME), min: 1 };
 export const PEOPLE = upTo(20, '20 people', SOME);
 export const OWNED = upTo(100_000, '100 000', NONE_OR_SOME);
 export const TIES = upTo(10_000, '10 000', NONE_OR_SOME);

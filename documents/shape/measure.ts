@@ -3,7 +3,17 @@ import type { Dimension, Metres, Newtons, Seconds } from '#quantities';
 import { metres, newtons, parseQuantity, seconds, unitsOf } from '#quantities';
 import { describe } from '../json.ts';
 import type { Limits } from './limits.ts';
-import { ACROSS, CUE_DURATION, FORCE, HEIGHT, LEVEL, PULL, UPSTAGE } from './limits.ts';
+import {
+  ACROSS,
+  CUE_DURATION,
+  FORCE,
+  HEIGHT,
+  LENGTH,
+  LEVEL,
+  LINE_TRIM,
+  PULL,
+  UPSTAGE,
+} from './limits.ts';
 import type { JsonSchema, Place, Shape } from './shape.ts';
 import { readNumber } from './words.ts';
 
@@ -31,6 +41,8 @@ export const EXAMPLES: Readonly<Record<Dimension, readonly [string, string]>> = 
   forcePerLength: ['525 lbf/ft', '7.7 kN/m'],
   moment: ['361 lbf·ft', '490 N·m'],
   area: ['12 ft²', '1.1 m²'],
+  sectionModulus: ['0.326 in³', '5.35 cm³'],
+  secondMoment: ['0.310 in⁴', '12.9 cm⁴'],
   angle: ['30 deg', '0.5 rad'],
   ratio: ['5 %', '50 %'],
   count: ['12', '480'],
@@ -206,6 +218,8 @@ export const across = length(ACROSS);
 export const upstage = length(UPSTAGE);
 export const level = length(LEVEL);
 export const height = length(HEIGHT);
+export const width = length(LENGTH);
+export const lineTrim = length(LINE_TRIM);
 export const pull: Shape<Newtons> = plain(measure('force', PULL, newtons), newtons(0));
 export const rating: Shape<Newtons> = plain(measure('force', FORCE, newtons), newtons(0));
 export const cueDuration: Shape<Seconds> = plain(

@@ -7,6 +7,8 @@ export type BrickKind = {
   readonly name: string;
   readonly mass: Known<Kilograms>;
   readonly thickness: Known<Metres>;
+  /** Length of gallery floor that one takes in a row along the wall. */
+  readonly floorLength: Known<Metres>;
   /** Pipe weight stays on the arbor; show bricks come and go. A kind may serve either or both. */
   readonly serves: { readonly pipeWeight: boolean; readonly show: boolean };
   /** Ids of kinds that a loader can mistake this one for. */

@@ -1,4 +1,12 @@
-import type { Metres, Newtons, NewtonsPerMetre, Pascals, UnitSystem } from '#quantities';
+import type {
+  Kilograms,
+  Metres,
+  Newtons,
+  NewtonsPerMetre,
+  Pascals,
+  Radians,
+  UnitSystem,
+} from '#quantities';
 import type { BrickKind, Spreader } from './brick.ts';
 import type { Basis, Known } from './known.ts';
 import type { LineSet } from './line-set.ts';
@@ -26,6 +34,8 @@ export type Gallery = {
   readonly floorLimit: Known<Pascals>;
   readonly lineLoadLimit: Known<NewtonsPerMetre>;
   readonly coursesAllowed: Known<number>;
+  /** People and their tools who stand on it while it is loaded, together. */
+  readonly peopleAndTools: Known<Kilograms>;
 };
 
 export type Rail = { readonly id: string; readonly name: string; readonly floor: Known<Metres> };
@@ -36,6 +46,15 @@ export type Bay = {
   readonly sets: readonly string[];
   readonly verticalLimit: Known<Newtons>;
   readonly horizontalLimit: Known<Newtons>;
+};
+
+/** A slot in the grid over which the loft blocks of many sets stand, one behind the other. */
+export type LoftWell = {
+  readonly id: string;
+  readonly x: Metres;
+  /** Lines within half of it on either side stand on this well. */
+  readonly width: Metres;
+  readonly limit: Known<Newtons>;
 };
 
 export type Eye = {
@@ -84,6 +103,15 @@ export type HouseRules = {
   readonly frictionShare: Known<number>;
   readonly frictionConstant: Known<Newtons>;
   readonly clipsForbidden: Known<boolean>;
+  /** Breaking strength of a lift line over what it may carry. */
+  readonly lineDesignFactor: Known<number>;
+  /** Least diameter of a sheave over that of its line. */
+  readonly sheaveRatio: Known<number>;
+  readonly fleetAngleLimit: Known<Radians>;
+  /** Added to the loads of a set that moves, for starts and stops, as a share. */
+  readonly movingShare: Known<number>;
+  /** Largest sag between two lines, as a share of their distance. */
+  readonly sagLimit: Known<number>;
   readonly staleAfterSeconds: Known<number>;
   /** Tolerance by basis, as a share, where an item does not give its own. */
   readonly toleranceByBasis: Readonly<Partial<Record<Basis, number>>>;
@@ -102,6 +130,7 @@ export type House = {
   readonly galleries: readonly Gallery[];
   readonly rails: readonly Rail[];
   readonly bays: readonly Bay[];
+  readonly loftWells: readonly LoftWell[];
   readonly eyes: readonly Eye[];
   readonly keepOuts: readonly KeepOut[];
   readonly openings: readonly Opening[];

@@ -1,4 +1,6 @@
 export { handLineTravel, panHeight, travelRoom } from './arbor-travel.ts';
+export type { BattenPipe, Splice, Wall } from './batten-pipe.ts';
+export { WALLS } from './batten-pipe.ts';
 export type { BrickKind, PlateRun, Spreader } from './brick.ts';
 export type {
   Bay,
@@ -8,12 +10,15 @@ export type {
   House,
   HouseRules,
   KeepOut,
+  LoftWell,
   Opening,
   Rail,
   Stage,
 } from './house.ts';
 export type { Basis, Known, Provenance } from './known.ts';
 export { BASES, known, unknownValue } from './known.ts';
+export type { Bearing, Block, Cable, Lift, MuleBlock, Termination } from './lift-line.ts';
+export { BEARINGS, TERMINATIONS } from './lift-line.ts';
 export type { Arbor, Batten, LineSet, Stop, Suspension } from './line-set.ts';
 export { purchaseOf, SUSPENSIONS } from './line-set.ts';
 export type { HeightSpan, ReachGeometry } from './reach.ts';

@@ -1,7 +1,9 @@
 import { unreachable } from '#outcome';
 import type { Kilograms, KilogramsPerMetre, Metres, Newtons } from '#quantities';
+import type { BattenPipe, Splice } from './batten-pipe.ts';
 import type { PlateRun } from './brick.ts';
 import type { Known } from './known.ts';
+import type { Lift } from './lift-line.ts';
 
 export const SUSPENSIONS = [
   'singlePurchase',
@@ -29,6 +31,9 @@ export type Batten = {
   readonly mass: Known<Kilograms>;
   readonly massPerLength: Known<KilogramsPerMetre>;
   readonly fittingsPerLine: Known<Kilograms>;
+  readonly pipe: BattenPipe;
+  /** Null where nobody has looked; none is an empty list. */
+  readonly splices: readonly Splice[] | null;
   readonly description?: string;
 };
 
@@ -62,7 +67,11 @@ export type LineSet = {
   /** Height of the lower end of the wire above the batten (trim chain). */
   readonly wireEndAbove: Known<Metres>;
   readonly batten: Batten;
+  readonly lift: Lift;
   readonly liveLimit: Known<Kilograms>;
+  /** What may hang at one place, and on each length. */
+  readonly pointLimit: Known<Kilograms>;
+  readonly perLengthLimit: Known<KilogramsPerMetre>;
   readonly lowStop: Stop;
   readonly highStop: Stop;
   readonly workingHeight: Known<Metres>;

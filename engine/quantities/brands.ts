@@ -20,12 +20,16 @@ export type Pascals = Branded<'Pa'>;
 export type NewtonsPerMetre = Branded<'N/m'>;
 export type NewtonMetres = Branded<'N m'>;
 export type Radians = Branded<'rad'>;
+/** Second moment of area, and section modulus, of a tube. */
+export type MetresToTheFourth = Branded<'m4'>;
+export type CubicMetres = Branded<'m3'>;
 
 /** Adding zero turns −0 into 0, so that no sheet can print a zero with a sign. */
 const maker =
   <Quantity extends number>(name: string) =>
   (n: number): Quantity => {
-    assert(Number.isFinite(n), `${name} must be a finite number, and it is ${n}`);
+    // The words are made only when they are needed: thousands of numbers pass here in a frame.
+    if (!Number.isFinite(n)) assert(false, `${name} must be a finite number, and it is ${n}`);
     return (n + 0) as Quantity;
   };
 
@@ -42,3 +46,5 @@ export const pascals = maker<Pascals>('pascals');
 export const newtonsPerMetre = maker<NewtonsPerMetre>('newtons per metre');
 export const newtonMetres = maker<NewtonMetres>('newton metres');
 export const radians = maker<Radians>('radians');
+export const metresToTheFourth = maker<MetresToTheFourth>('metres to the fourth');
+export const cubicMetres = maker<CubicMetres>('cubic metres');

@@ -13,6 +13,8 @@ export type Dimension =
   | 'forcePerLength'
   | 'moment'
   | 'area'
+  | 'sectionModulus'
+  | 'secondMoment'
   | 'angle'
   | 'ratio'
   | 'count';
@@ -33,6 +35,8 @@ export const DIMENSION_WORDS: Readonly<Record<Dimension, string>> = {
   forcePerLength: 'force per length',
   moment: 'moment',
   area: 'area',
+  sectionModulus: 'section modulus',
+  secondMoment: 'second moment of area',
   angle: 'angle',
   ratio: 'ratio',
   count: 'count',

@@ -1,10 +1,12 @@
 export type {
+  CubicMetres,
   Joules,
   Kilograms,
   KilogramsPerMetre,
   KilogramsPerSquareMetre,
   Metres,
   MetresPerSecond,
+  MetresToTheFourth,
   NewtonMetres,
   Newtons,
   NewtonsPerMetre,
@@ -14,12 +16,14 @@ export type {
   SquareMetres,
 } from './brands.ts';
 export {
+  cubicMetres,
   joules,
   kilograms,
   kilogramsPerMetre,
   kilogramsPerSquareMetre,
   metres,
   metresPerSecond,
+  metresToTheFourth,
   newtonMetres,
   newtons,
   newtonsPerMetre,

@@ -45,7 +45,7 @@ const cutUnit = (text: string): Result<UnitAtHead, RefusalName> => {
   const join = /[ +-]*$/.exec(head)?.[0] ?? '';
   const unit = head.slice(0, head.length - join.length);
   const rest = text.slice(head.length);
-  const isPower = join === '' && /^[23]$/.test(rest);
+  const isPower = join === '' && /^[234]$/.test(rest);
   if (rest === '' || isPower || !dimensionOf(unit)) return ok(whole);
   return isJoin(unit, join.trim()) ? ok({ unit, rest }) : fail('signMisplaced');
 };

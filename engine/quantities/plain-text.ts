@@ -21,8 +21,8 @@ const VULGAR_FRACTIONS: Readonly<Record<string, string>> = {
 
 /**
  * The same text in plain characters. A vulgar fraction gets a gap on both sides, so that `6½` is
- * six and a half and `½4` does not become a twenty-fourth. A raised 2 stays where it is after a
- * digit, where it would change the number.
+ * six and a half and `½4` does not become a twenty-fourth. A raised figure stays where it is after
+ * a digit, where it would change the number.
  */
 export const plainText = (text: string): string =>
   text
@@ -33,6 +33,7 @@ export const plainText = (text: string): string =>
     .replace(/[′’‘ʹ]/g, "'")
     .replace(/(\p{L})²/gu, (_, letter) => `${letter}2`)
     .replace(/(\p{L})³/gu, (_, letter) => `${letter}3`)
+    .replace(/(\p{L})⁴/gu, (_, letter) => `${letter}4`)
     .replace(/[⋅•∙]/g, '·')
     .replace(/(\p{L})\./gu, '$1 ')
     .replace(/\s+/g, ' ')

@@ -27,7 +27,7 @@ describe('each reason to refuse', () => {
   });
 
   it('[QTY-003] digits of another script, and a raised figure in the number', () => {
-    expect(codesOf('length', '٣ m', '３ m', '5² m', '⅟4 in', '४ ft')).toEqual(['QTY-003']);
+    expect(codesOf('length', '٣ m', '３ m', '5² m', '5⁴ m', '⅟4 in', '४ ft')).toEqual(['QTY-003']);
   });
 
   it('[QTY-004] no readable number', () => {
@@ -42,7 +42,7 @@ describe('each reason to refuse', () => {
 
   it('[QTY-006] units that are not read', () => {
     expect(codesOf('mass', '5 stone', '5 ton', '1e3 lb', '5 lb/', '35#')).toEqual(['QTY-006']);
-    expect(codesOf('length', '5 m3', '5 m³', `24'-`, `24' 6 foo`, '5 M')).toEqual(['QTY-006']);
+    expect(codesOf('length', '5 m foo', `24'-`, `24' 6 foo`, '5 M')).toEqual(['QTY-006']);
     expect(codesOf('pressure', '5 mPa', '5 mpa')).toEqual(['QTY-006']);
     expect(refusalOf('length', '5 parsecs')).toEqual({
       code: 'QTY-006',
@@ -61,6 +61,9 @@ describe('each reason to refuse', () => {
     expect(refusalOf('length', '5 lb/100 ft').found).toContain('a mass per length');
     expect(refusalOf('energy', '5 N·m').found).toContain('a moment');
     expect(refusalOf('ratio', '5 kg').code).toBe('QTY-007');
+    expect(refusalOf('length', '5 m³').found).toBe('5 m³ (m3 measures a section modulus)');
+    expect(codesOf('secondMoment', '0.31 in³', '0.31 in', '0.31 in²')).toEqual(['QTY-007']);
+    expect(codesOf('sectionModulus', '0.326 in⁴', '326 mm²')).toEqual(['QTY-007']);
   });
 
   it('[QTY-008] a mass where a force is asked for', () => {

@@ -49,6 +49,7 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
     inAnyCase('kip', 1000 * POUND_FORCE, 'kips'),
     asWritten('N', 1),
     asWritten('kN', 1000, 'KN'),
+    asWritten('MN', 1e6),
     asWritten('daN', 10),
     asWritten('kgf', KILOGRAM_FORCE),
   ],
@@ -97,8 +98,10 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
   ],
   forcePerLength: [
     inAnyCase('lbf/ft', POUND_FORCE / FOOT),
+    inAnyCase('lbf/in', POUND_FORCE / INCH),
     asWritten('N/m', 1),
     asWritten('kN/m', 1000),
+    asWritten('N/mm', 1000),
   ],
   moment: [
     inAnyCase('lbf·ft', FOOT * POUND_FORCE, ...FOOT_POUND_SPELLINGS),
@@ -113,6 +116,18 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
     asWritten('m²', 1),
     asWritten('cm²', 1e-4),
     asWritten('mm²', 1e-6),
+  ],
+  sectionModulus: [
+    inAnyCase('in³', INCH ** 3, 'cu in'),
+    asWritten('cm³', 1e-6),
+    asWritten('mm³', 1e-9),
+    asWritten('m³', 1),
+  ],
+  secondMoment: [
+    inAnyCase('in⁴', INCH ** 4),
+    asWritten('cm⁴', 1e-8),
+    asWritten('mm⁴', 1e-12),
+    asWritten('m⁴', 1),
   ],
   angle: [inAnyCase('deg', DEGREE, '°', 'degree', 'degrees'), asWritten('rad', 1)],
   ratio: [inAnyCase('%', 0.01, 'percent', 'per cent')],
@@ -135,11 +150,13 @@ const NEXT_SMALLER: Readonly<Record<string, SmallerUnit>> = {
   min: { label: 's', count: 60 },
 };
 
-/** One spelling for a unit however it is spaced: a product dot is a space, a raised 2 is a 2. */
+/** One spelling for a unit however it is spaced: a product dot is a space, a raised 4 is a 4. */
 const key = (spelling: string): string =>
   spelling
     .replace(/[·*]/g, ' ')
     .replace(/²|\^2/g, '2')
+    .replace(/³|\^3/g, '3')
+    .replace(/⁴|\^4/g, '4')
     .replace(/\s+/g, ' ')
     .replace(/ ?\/ ?/g, '/')
     .replace(/(\d) (?=[a-z])/gi, '$1')

@@ -5,20 +5,26 @@
 import {
   type Arbor,
   type Basis,
+  type BattenPipe,
+  type Block,
   type BrickKind,
   type House,
   type Known,
   known,
+  type Lift,
   type LineSet,
   unknownValue,
 } from '#house';
 import {
+  cubicMetres,
   kilograms,
   kilogramsPerMetre,
   metres,
+  metresToTheFourth,
   newtons,
   newtonsPerMetre,
   pascals,
+  radians,
 } from '#quantities';
 import type { Hang, Item, Show, Trim } from '#show';
 import { type HouseState, type SetState, unknownSetState } from '#state';
@@ -45,6 +51,41 @@ export const exampleArbor: Arbor = {
   bottomClearance: given(metres(0.15)),
 };
 
+/** 48.3 mm by 4 mm steel tube, rounded. */
+export const examplePipe: BattenPipe = {
+  secondMoment: given(metresToTheFourth(1.4e-7)),
+  sectionModulus: given(cubicMetres(5.7e-6)),
+  plasticModulus: given(cubicMetres(7.9e-6)),
+  elasticModulus: given(pascals(2.1e11)),
+  yieldStrength: given(pascals(2.35e8)),
+  wall: 'nominal',
+};
+
+const exampleBlock: Block = {
+  sheaveDiameter: given(metres(0.2)),
+  rated: given(newtons(6000)),
+  bearing: 'rolling',
+  fleetAngle: given(radians(0.02)),
+};
+
+export const exampleLift: Lift = {
+  cable: {
+    diameter: given(metres(0.006)),
+    breakingStrength: given(newtons(32_000)),
+    axialStiffness: given(newtons(1.2e6)),
+    termination: 'mechanicalSplice',
+  },
+  loftBlock: exampleBlock,
+  headBlock: {
+    ...exampleBlock,
+    sheaveDiameter: given(metres(0.3)),
+    rated: given(newtons(30_000)),
+  },
+  muleBlocks: [],
+  lineTrims: [0, 0, 0, 0, 0].map(metres),
+  handLineMass: given(kilograms(9)),
+};
+
 export const exampleSet: LineSet = {
   id: '7',
   typeId: 'A',
@@ -60,8 +101,13 @@ export const exampleSet: LineSet = {
     mass: weighed(kilograms(50), 1),
     massPerLength: given(kilogramsPerMetre(4)),
     fittingsPerLine: given(kilograms(2)),
+    pipe: examplePipe,
+    splices: [],
   },
+  lift: exampleLift,
   liveLimit: given(kilograms(400)),
+  pointLimit: given(kilograms(150)),
+  perLengthLimit: given(kilogramsPerMetre(40)),
   lowStop: { height: given(metres(1)), rated: given(newtons(6000)) },
   highStop: { height: given(metres(19)), rated: given(newtons(6000)) },
   workingHeight: given(metres(1.2)),
@@ -85,6 +131,7 @@ export const brickB: BrickKind = {
   name: 'big',
   mass: weighed(kilograms(10), 0.2),
   thickness: given(metres(0.03)),
+  floorLength: given(metres(0.15)),
   serves: { pipeWeight: true, show: true },
   looksLike: [],
   owned: given(100),
@@ -124,6 +171,11 @@ export const exampleHouse: House = {
     frictionShare: given(0.05),
     frictionConstant: given(newtons(18)),
     clipsForbidden: given(true),
+    lineDesignFactor: given(8),
+    sheaveRatio: given(30),
+    fleetAngleLimit: given(radians(0.026)),
+    movingShare: given(0.25),
+    sagLimit: given(0.005),
     staleAfterSeconds: given(14_400),
     toleranceByBasis: { weighed: 0.02 },
   },
@@ -146,10 +198,12 @@ export const exampleHouse: House = {
       floorLimit: given(pascals(7000)),
       lineLoadLimit: given(newtonsPerMetre(7000)),
       coursesAllowed: given(8),
+      peopleAndTools: given(kilograms(400)),
     },
   ],
   rails: [{ id: 'deck', name: 'deck rail', floor: given(metres(0)) }],
   bays: [],
+  loftWells: [],
   eyes: [],
   keepOuts: [],
   openings: [],

@@ -1,8 +1,7 @@
 import { tradeWord } from '#drawings';
 import type { BrickKind, House } from '#house';
-import { formatLength, metres } from '#quantities';
 import { useWork } from '../reckoning/use-work.ts';
-import { knownWords, UNKNOWN } from './known-words.ts';
+import { knownWords, smallLengthWords } from './known-words.ts';
 import { RuledTable } from './ruled-table.tsx';
 
 const servesWords = ({ serves }: BrickKind, house: House): string =>
@@ -11,22 +10,14 @@ const servesWords = ({ serves }: BrickKind, house: House): string =>
     ...(serves.show ? [`show ${tradeWord(house, 'bricks')}`] : []),
   ].join(', ');
 
-/** To a sixteenth of an inch, and not in feet; a millimetre is as fine as a metric rule goes. */
-const thicknessWords = ({ thickness }: BrickKind, { units }: House): string =>
-  thickness.known
-    ? formatLength(metres(thickness.value), units, {
-        style: units === 'customary' ? 'fine' : 'sheet',
-        customaryLength: 'inches',
-      })
-    : UNKNOWN;
-
 const cellsOf = (kind: BrickKind, house: House): readonly string[] => {
   // Fine, because a half brick may weigh half a pound more than a whole number.
   const mass = knownWords(kind.mass, house, { kind: 'mass', style: 'fine' });
   return [
     `${kind.id}, ${kind.name}`,
     mass.value,
-    thicknessWords(kind, house),
+    smallLengthWords(kind.thickness, house),
+    smallLengthWords(kind.floorLength, house),
     knownWords(kind.owned, house, { kind: 'count' }).value,
     servesWords(kind, house),
     kind.looksLike.join(', ') || 'no other',
@@ -46,6 +37,7 @@ export const BrickKinds = () => {
         { head: 'kind' },
         { head: 'mass', isNumber: true },
         { head: 'thickness', isNumber: true },
+        { head: 'takes of a floor', isNumber: true },
         { head: 'owned', isNumber: true },
         { head: 'serves as' },
         { head: 'mistaken for' },

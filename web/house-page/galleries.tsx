@@ -16,6 +16,7 @@ const cellsOf = (gallery: Gallery, house: House): readonly string[] => {
     floor.value,
     line.value,
     knownWords(gallery.coursesAllowed, house, { kind: 'count' }).value,
+    knownWords(gallery.peopleAndTools, house, { kind: 'mass', round: 'up' }).value,
     [floor.basis || line.basis, floor.source || line.source]
       .filter((part) => part !== '')
       .join(': '),
@@ -35,6 +36,7 @@ export const Galleries = () => {
         { head: 'floor carries', isNumber: true },
         { head: 'along its length', isNumber: true },
         { head: 'courses', isNumber: true },
+        { head: 'people and tools', isNumber: true },
         { head: 'limit known by' },
       ]}
       rows={house.galleries.map((each) => ({ key: each.id, cells: cellsOf(each, house) }))}

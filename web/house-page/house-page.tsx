@@ -3,10 +3,12 @@ import { tradeWord } from '#drawings';
 import { TitleBlock } from '../frame/title-block.tsx';
 import type { Databases } from '../keeping/server.ts';
 import { useWork } from '../reckoning/use-work.ts';
+import { Battens } from './battens.tsx';
 import { BrickKinds } from './brick-kinds.tsx';
 import { DatabaseStep } from './database-step.tsx';
 import { DocumentTexts } from './document-texts.tsx';
 import { Galleries } from './galleries.tsx';
+import { LiftLines, LoftWells } from './lift-lines.tsx';
 import { RuleTable, StageTable } from './limits.tsx';
 import { SetTypes } from './set-types.tsx';
 import { Unknowns } from './unknowns.tsx';
@@ -32,6 +34,9 @@ export const HousePage = ({ databases }: { readonly databases: Databases }) => {
         <BrickKinds />
         <Galleries />
         <SetTypes />
+        <Battens />
+        <LiftLines />
+        <LoftWells />
         <DocumentTexts />
       </div>
       <TitleBlock drawing="House, its limits" scale="no drawing" />

@@ -1,19 +1,20 @@
 /** What the house allows and where its stage stands; each value with its basis and source. */
 
 import { tradeWord } from '#drawings';
-import type { MeasureKind } from '#findings';
 import type { House, Known } from '#house';
 import type { Rounding } from '#quantities';
 import { sayMeasure } from '#sheets';
 import { useWork } from '../reckoning/use-work.ts';
-import { knownWords } from './known-words.ts';
+import { knownWords, type SayHow } from './known-words.ts';
 import { RuledTable } from './ruled-table.tsx';
 
 type Line = {
   readonly words: string;
   readonly known: Known<number> | Known<boolean>;
-  readonly kind: MeasureKind | 'flag';
+  readonly kind: SayHow['kind'];
   readonly round?: Rounding;
+  /** One more digit, where a share is of a per cent or less. */
+  readonly fine?: boolean;
 };
 
 const COLUMNS = [
@@ -24,8 +25,9 @@ const COLUMNS = [
 ] as const;
 
 const rowsOf = (lines: readonly Line[], house: House) =>
-  lines.map(({ words, known, kind, round = 'nearest' }) => {
-    const { value, basis, source } = knownWords(known, house, { kind, round });
+  lines.map(({ words, known, kind, round = 'nearest', fine = false }) => {
+    const how = { kind, round, style: fine ? 'fine' : 'sheet' } as const;
+    const { value, basis, source } = knownWords(known, house, how);
     return { key: words, cells: [words, value, basis, source] };
   });
 
@@ -46,6 +48,19 @@ const ruleLines = (house: House): readonly Line[] => {
     { words: 'friction until measured, share', known: rules.frictionShare, kind: 'ratio' },
     { words: 'friction until measured, fixed', known: rules.frictionConstant, kind: 'force' },
     { words: 'wire rope clips forbidden', known: rules.clipsForbidden, kind: 'flag' },
+    {
+      words: 'lift line, breaking strength over its load',
+      known: rules.lineDesignFactor,
+      kind: 'number',
+    },
+    {
+      words: 'sheave, least diameter over that of its line',
+      known: rules.sheaveRatio,
+      kind: 'number',
+    },
+    { words: 'fleet angle, most', known: rules.fleetAngleLimit, kind: 'angle' },
+    { words: 'added to the loads of a moving set', known: rules.movingShare, kind: 'ratio' },
+    { words: 'sag between two lines, most', known: rules.sagLimit, kind: 'ratio', fine: true },
     { words: 'a record is stale after', known: rules.staleAfterSeconds, kind: 'duration' },
   ];
 };

@@ -2,6 +2,7 @@
 import { tradeWord } from '#drawings';
 import { type House, type Known, type LineSet, purchaseOf } from '#house';
 import { useWork } from '../reckoning/use-work.ts';
+import { byType, shared } from './by-type.ts';
 import { knownWords } from './known-words.ts';
 import { RuledTable } from './ruled-table.tsx';
 
@@ -12,16 +13,6 @@ const suspensionWords = (house: House): Readonly<Record<LineSet['suspension'], s
   hemp: 'hemp',
   deadHung: tradeWord(house, 'deadHung'),
 });
-
-const byType = (sets: readonly LineSet[]): ReadonlyMap<string, readonly LineSet[]> => {
-  const types = new Map<string, LineSet[]>();
-  for (const set of sets) types.set(set.typeId, [...(types.get(set.typeId) ?? []), set]);
-  return types;
-};
-
-/** One text where all agree, else each text once. */
-const shared = (sets: readonly LineSet[], say: (set: LineSet) => string): string =>
-  [...new Set(sets.map(say))].join('; ');
 
 const lengthOf = (known: Known<number>, house: House): string =>
   knownWords(known, house, { kind: 'length' }).value;

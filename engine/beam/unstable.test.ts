@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest';
+import { answerBatten } from './answer.ts';
+import { solved, twoSpans } from './example-battens.ts';
+import { solveBatten } from './solve-batten.ts';
+import type { BattenCase } from './types.ts';
+
+const codeOf = (the: BattenCase): string => {
+  const answer = solveBatten(the);
+  if (!answer.ok) return 'refused';
+  return 'unstable' in answer.value ? answer.value.unstable.code : 'answered';
+};
+
+const hung = (xs: readonly number[], loads: BattenCase['loads']): BattenCase => ({
+  ...twoSpans(loads),
+  lines: xs.map((x) => ({ x, stiffness: 5e4 })),
+});
+
+describe('a batten that would move', () => {
+  it('tips over where the load as a whole is outside the outer lines', () => {
+    expect(codeOf(hung([2, 4], [{ x: 1.9, mass: 10 }]))).toBe('tipsOver');
+    expect(codeOf(hung([2, 4], [{ x: 4.1, mass: 10 }]))).toBe('tipsOver');
+    expect(codeOf(hung([2, 4], [{ x: 2.1, mass: 10 }]))).toBe('answered');
+  });
+
+  it('tips over where the load is on the outer line, in any digits', () => {
+    expect(codeOf(hung([0.3, 4], [{ x: 0.3, mass: 10 }]))).toBe('tipsOver');
+    const feet = 0.1 + 0.2;
+    expect(codeOf(hung([0.3, 4], [{ x: feet, mass: 10 }]))).toBe('tipsOver');
+  });
+
+  it('does not tip where lines may push', () => {
+    const the = { ...hung([2, 4], [{ x: 1, mass: 10 }]), tensionOnly: false };
+    const { tensions, slack } = solved(the);
+    expect(tensions[0]).toBeCloseTo(1.5 * 98.0665, 9);
+    expect(tensions[1]).toBeCloseTo(-0.5 * 98.0665, 9);
+    expect(slack).toEqual([false, false]);
+  });
+
+  it('turns about a line that is alone, even below its load', () => {
+    expect(codeOf(hung([3], [{ x: 3, mass: 10 }]))).toBe('tooFewLines');
+    expect(codeOf({ ...hung([3], [{ x: 3, mass: 10 }]), tensionOnly: false })).toBe('tooFewLines');
+    const support = { x: 3, stiffness: null, height: 0 };
+    expect(codeOf({ ...hung([3], [{ x: 3, mass: 10 }]), supports: [support] })).toBe('tooFewLines');
+  });
+
+  it('hangs on nothing where nothing weighs', () => {
+    expect(codeOf(hung([2, 4], []))).toBe('noLoad');
+    expect(codeOf(hung([2, 4], [{ x: 3, mass: 0 }]))).toBe('noLoad');
+  });
+
+  it('says why in words, and gives not one number', () => {
+    const answer = answerBatten(hung([2, 4], [{ x: 1, mass: 10 }]));
+    expect(answer).toEqual({
+      ok: true,
+      value: {
+        unstable: {
+          code: 'tipsOver',
+          reason:
+            'The load as a whole pulls down at x = 1 m, on or beyond the outermost line at ' +
+            'x = 2 m, and no line can push: the batten tips over.',
+        },
+      },
+    });
+  });
+});
+
+describe('traps', () => {
+  it('lines close together: rigid ones invent a slack line where wires share', () => {
+    // The span to the left is loaded: it turns a rigid batten up about the first of the two.
+    const wires = solved(hung([0.5, 3, 3.1, 5.5], [{ x: 1.5, mass: 60 }]));
+    expect(wires.slack).toEqual([false, false, false, true]);
+    expect(wires.tensions[2]).toBeGreaterThan(0.6 * (wires.tensions[1] ?? Number.NaN));
+    expect(wires.rigid()?.slack).toEqual([false, false, true, true]);
+    // What is left is a lever: 60 kg at 1.5 m between lines at 0.5 and 3 m.
+    expect(wires.rigid()?.tensions[0]).toBeCloseTo(36 * 9.80665, 9);
+    expect(wires.rigid()?.tensions[1]).toBeCloseTo(24 * 9.80665, 9);
+  });
+
+  it('a line that only touches pulls nothing, and is neither slack nor in the way of a sag', () => {
+    // Nothing weighs but what hangs from the first line itself, so the second only touches.
+    const the = hung([1, 3, 5], [{ x: 3, mass: 20 }]);
+    const touching = {
+      ...the,
+      pipe: { ...the.pipe, massPerLength: 0 },
+      supports: [{ x: 0.5, stiffness: 1e4, height: -0.5 }],
+    };
+    const { sag, tensions } = solved(touching);
+    expect(tensions.reduce((sum, each) => sum + each, 0)).toBeCloseTo(20 * 9.80665, 9);
+    expect(Number.isFinite(sag?.value)).toBe(true);
+  });
+
+  it('trims of metres move huge forces without losing the small ones', () => {
+    const the = hung([1, 3, 5], [{ x: 3, mass: 1e-6 }]);
+    const lines = the.lines.map((line, i) => ({ ...line, trim: i === 1 ? 1 : 0 }));
+    const linear = solved({ ...the, lines, tensionOnly: false });
+    const sum = linear.tensions.reduce((total, each) => total + each, 0);
+    expect(Math.abs(sum - 9.80665e-6)).toBeLessThan(1e-9);
+    expect(solved({ ...the, lines }).tensions[1]).toBeCloseTo(9.80665e-6, 12);
+  });
+});

@@ -1,0 +1,3 @@
+export { crossing } from './crossing.ts';
+export type { Factors } from './linear.ts';
+export { factorise, solveWith } from './linear.ts';

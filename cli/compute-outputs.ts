@@ -1,15 +1,8 @@
 import type { ComputeName } from '#documents';
+import { battenOutput } from './batten-outputs.ts';
+import { linesOutput, totalsOutput } from './lines-outputs.ts';
+import { listOf, number, numbers, object, type Schema } from './schema-parts.ts';
 
-type Schema = Readonly<Record<string, unknown>>;
-
-const number: Schema = { type: 'number' };
-const numbers: Schema = { type: 'array', items: number };
-const listOf = (items: Schema): Schema => ({ type: 'array', items });
-const object = (properties: Record<string, Schema>, required: readonly string[]): Schema => ({
-  type: 'object',
-  properties,
-  required,
-});
 const newtonsAt = object({ height: number, imbalance: number }, ['height', 'imbalance']);
 const counts: Schema = { type: 'object', additionalProperties: { type: 'integer', minimum: 0 } };
 const infeasible = object(
@@ -102,4 +95,7 @@ export const OUTPUTS: Readonly<Record<ComputeName, Schema>> = {
     },
     ['window'],
   ),
+  batten: battenOutput,
+  lines: linesOutput,
+  totals: totalsOutput,
 };

@@ -1,4 +1,5 @@
 import { answerBalance, answerMix, answerPullTest, stackToTarget } from '#balance';
+import { answerBatten } from '#beam';
 import {
   COMPUTE_NAMES,
   type ComputeInputs,
@@ -8,6 +9,7 @@ import {
   readJson,
 } from '#documents';
 import { reachWindow } from '#house';
+import { answerLines, answerTotals } from '#lines';
 import { fail, ok, type Refusal, type Result } from '#outcome';
 import { takeOffNumbers } from '#takeoff';
 import { OUTPUTS } from './compute-outputs.ts';
@@ -43,6 +45,9 @@ const ANSWERS: Answers = {
         input.stack,
       ),
     }),
+  batten: answerBatten,
+  lines: (input) => answerLines(input),
+  totals: (input) => ok(answerTotals(input)),
 };
 
 export type ComputeOptions = {

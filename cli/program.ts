@@ -3,6 +3,7 @@ import { check } from './check.ts';
 import { compute } from './compute.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { printSchema } from './schema.ts';
+import { selfCheck } from './self-check.ts';
 import type { Voice } from './voice.ts';
 import { writeSheets } from './write-sheets.ts';
 
@@ -36,9 +37,18 @@ const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command =>
     .showHelpAfterError('(counterpoise --help shows what there is)')
     .configureOutput({ writeOut: voice.out, writeErr: voice.err })
     .exitOverride();
-  const state = new Option('--state <file>', 'how the sets stand, as recorded');
-  const json = new Option('--json', 'answer as JSON');
+  addCommands(program, voice, ended);
+  for (const command of program.commands)
+    command.exitOverride().configureOutput({ writeOut: voice.out, writeErr: voice.err });
+  return program;
+};
 
+const state = new Option('--state <file>', 'how the sets stand, as recorded');
+const json = new Option('--json', 'answer as JSON');
+const paper = new Option('--paper <size>').choices(['letter', 'a4']).default('letter');
+const by = new Option('--by <name>', 'printed by').default('not named');
+
+const addCommands = (program: Command, voice: Voice, ended: (code: ExitCode) => void): void => {
   program
     .command('check')
     .description('works every set of a show in a house, and says what a person must look at')
@@ -55,8 +65,8 @@ const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command =>
     .argument('<show>', 'show document')
     .requiredOption('--out <folder>', 'where the files go; made if it is not there')
     .addOption(state)
-    .addOption(new Option('--paper <size>').choices(['letter', 'a4']).default('letter'))
-    .option('--by <name>', 'printed by', 'not named')
+    .addOption(paper)
+    .addOption(by)
     .option('--only <sheet>', 'one sheet, by its id: balance-card/11, schedule ...')
     .addOption(json)
     .action(async (house, show, options) =>
@@ -77,7 +87,12 @@ const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command =>
     .argument('<name>', 'house, show or state')
     .addOption(json)
     .action((name) => ended(printSchema(voice, name)));
-  for (const command of program.commands)
-    command.exitOverride().configureOutput({ writeOut: voice.out, writeErr: voice.err });
-  return program;
+  program
+    .command('self-check')
+    .description('reruns the validation cases on this copy of the program, and reports')
+    .option('--pdf <file>', 'write the report as PDF too')
+    .addOption(paper)
+    .addOption(by)
+    .addOption(json)
+    .action(async (options) => ended(await selfCheck(voice, options)));
 };

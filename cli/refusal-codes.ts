@@ -25,4 +25,9 @@ export const COMMAND_REFUSALS = {
     title: 'No such sheet',
     meaning: 'No sheet of this job has this id.',
   },
+  notWritten: {
+    code: 'CLI-006',
+    title: 'Cannot write the file',
+    meaning: 'A report cannot be written where it was asked for.',
+  },
 } as const;

@@ -1,10 +1,12 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { thisInstallation } from '#installation';
 import { csvOf, fileNameOf, localMoment, type Paper, renderPdf } from '#print';
 import { type SheetContext, sheetContext, sheetIds, sheetOf } from '#sheets';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { type Opened, openDocuments } from './open-documents.ts';
 import { COMMAND_REFUSALS } from './refusal-codes.ts';
+import { checkedNow } from './self-check.ts';
 import { progress, sayRefusals, type Voice } from './voice.ts';
 
 export type SheetOptions = {
@@ -46,11 +48,18 @@ export const writeSheets = async (voice: Voice, options: SheetOptions): Promise<
   return EXIT.clear;
 };
 
+/** Longer than this nobody waits for sheets; they then say that the self-check was not run. */
+const SELF_CHECK_MS = 2000;
+
 const contextOf = ({ house, show, state }: Opened, by: string): SheetContext => {
   const now = new Date();
   return sheetContext(house.house, show.show, state?.state ?? null, {
     clockMs: now.getTime(),
     stamp: { revision: 'from file', printedAt: localMoment(now), printedBy: by },
+    selfCheck: {
+      installation: thisInstallation(),
+      state: checkedNow({ mostMs: SELF_CHECK_MS }),
+    },
   });
 };
 

@@ -11,6 +11,9 @@ const SPECIMENS = {
   pullTest: specimens.pullTest,
   mix: specimens.mix,
   reach: specimens.reach,
+  batten: specimens.batten,
+  lines: specimens.lines,
+  totals: specimens.totals,
 };
 
 const faults = (name: (typeof COMPUTE_NAMES)[number], value: unknown): readonly string[] => {

@@ -10,9 +10,12 @@ import { pathTo } from '../json.ts';
 import { checkJsonValue } from '../json-value.ts';
 import { refuseDuplicates } from '../references.ts';
 import type { JsonSchema } from '../shape/shape.ts';
+import { batten } from './batten-schema.ts';
 import type { ComputeInputs, ComputeName } from './inputs.ts';
 import { COMPUTE_NAMES } from './inputs.ts';
 import { refuseIssues } from './issues.ts';
+import { checkLines, checkTotals } from './lines-checks.ts';
+import { lines, totals } from './lines-schema.ts';
 import * as sets from './set-schemas.ts';
 import { takeoff } from './takeoff-schema.ts';
 
@@ -25,6 +28,9 @@ const SCHEMAS: Schemas = {
   pullTest: sets.pullTest,
   mix: sets.mix,
   reach: sets.reach,
+  batten,
+  lines,
+  totals,
 };
 
 type Travel = { readonly lowStop: number; readonly highStop: number };
@@ -94,6 +100,10 @@ const CHECKS: { readonly [N in ComputeName]: (input: ComputeInputs[N], faults: F
       accepted: 'a lowest reach below the highest one',
     });
   },
+  // What a batten's numbers say of one another is asked where they are worked out.
+  batten: () => undefined,
+  lines: checkLines,
+  totals: checkTotals,
 };
 
 type Units = readonly { readonly count: number; readonly xs?: readonly number[] }[];

@@ -4,6 +4,8 @@
  */
 import type { Basis } from '#house';
 import type { CarriedItem, ItemKind } from '#show';
+import type { BattenInput } from './batten-inputs.ts';
+import type { LinesInput, TotalsInput } from './lines-inputs.ts';
 
 /** A set and its items, without the bricks that are asked for. */
 export type BareSetInput = {
@@ -182,6 +184,9 @@ export type ComputeInputs = {
   readonly pullTest: PullTestInput;
   readonly mix: MixInput;
   readonly reach: ReachInput;
+  readonly batten: BattenInput;
+  readonly lines: LinesInput;
+  readonly totals: TotalsInput;
 };
 
 export const COMPUTE_NAMES = [
@@ -191,6 +196,9 @@ export const COMPUTE_NAMES = [
   'pullTest',
   'mix',
   'reach',
+  'batten',
+  'lines',
+  'totals',
 ] as const satisfies readonly (keyof ComputeInputs)[];
 
 export type ComputeName = (typeof COMPUTE_NAMES)[number];

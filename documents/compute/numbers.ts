@@ -14,6 +14,11 @@ export const gap = (about: string) => upTo(LENGTH_MAX, `${about}, m`);
 export const across = (about: string) => z.number().min(-100).max(100).describe(`${about}, m`);
 export const massPerLength = (about: string) => upTo(200, `${about}, kg/m`);
 export const hold = (about: string) => upTo(1e7, `${about}, N`);
+export const force = (about: string) => above0(1e7, `${about}, N`);
+export const stiffForce = (about: string) => above0(1e10, `${about}, N`);
+export const spring = (about: string) => above0(1e10, `${about}, N/m`);
+export const speed = (about: string) => upTo(50, `${about}, m/s`);
+export const acceleration = (about: string) => upTo(100, `${about}, m/s²`);
 export const pull = (about: string) => z.number().min(-1e5).max(1e5).describe(`${about}, N`);
 export const share = (about: string) => upTo(1, `${about}, as a part of one`);
 export const count = (min: 0 | 1, max: number, about: string) =>

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { type Assessment, assess } from '#assessment';
 import { readHouse, readShow, readState } from '#documents';
 import type { House } from '#house';
+import { CALCULATIONS, type SelfCheckRecord } from '#selfcheck';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
 
@@ -11,6 +12,27 @@ export type Example = {
   readonly show: Show;
   readonly state: HouseState;
   readonly assessment: Assessment;
+  readonly selfCheck: SelfCheckRecord;
+};
+
+/** A self-check of an invented copy of the program: all within tolerance. */
+const SELF_CHECK: SelfCheckRecord = {
+  installation: { version: '0.0.0', build: '0123456789ab', platform: 'an invented machine' },
+  state: {
+    is: 'done',
+    at: '2026-11-25T18:50:00+01:00',
+    report: {
+      calculations: CALCULATIONS.map((calculation) => ({
+        calculation,
+        cases: 2,
+        comparisons: 9,
+        worst: { case: 'VAL-DEMO-01', error: 0.0041, tolerance: 0.005, unit: 'kg' },
+        failed: 0,
+        developmentOnly: 1,
+      })),
+      failed: [],
+    },
+  },
 };
 
 const SHOWS = { kestlemere: 'clockmaker', skelderwick: 'regatta' } as const;
@@ -31,5 +53,6 @@ export const openExample = (name: keyof typeof SHOWS): Example => {
   const { house } = mustRead(readHouse(textOf(name, 'house.json')));
   const { show } = mustRead(readShow(textOf(name, `${SHOWS[name]}.show.json`), house));
   const { state } = mustRead(readState(textOf(name, 'state.json'), house, show));
-  return { house, show, state, assessment: assess(house, show, state) };
+  const assessment = assess(house, show, state);
+  return { house, show, state, assessment, selfCheck: SELF_CHECK };
 };

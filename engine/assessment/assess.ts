@@ -9,6 +9,8 @@ import { chooseMix, chosenCounts, pipeCountOf, stackOf } from './bricks.ts';
 import { type CarriedHang, freeRangeOf, planOf } from './plan.ts';
 import { barePlant, gather, roomOf, windowsOf } from './plant.ts';
 import { type ItemsById, recordedOf } from './recorded.ts';
+import { structureOf } from './structure.ts';
+import { arborMassIn, totalsOf } from './totals.ts';
 import type { Assessment, BrickCount, HungMass, SetAssessment, SetPlan } from './types.ts';
 
 /**
@@ -18,7 +20,11 @@ import type { Assessment, BrickCount, HungMass, SetAssessment, SetPlan } from '.
  */
 export const assess = (house: House, show: Show | null, state: HouseState | null): Assessment => {
   const sets = house.lineSets.map((lineSet) => assessSet(house, show, state, lineSet));
-  return { sets, bricks: house.brickKinds.map(({ id }) => brickUse(id, house, sets)) };
+  return {
+    sets,
+    bricks: house.brickKinds.map(({ id }) => brickUse(id, house, sets)),
+    totals: totalsOf(house, sets, state),
+  };
 };
 
 const brickUse = (
@@ -54,23 +60,29 @@ export const assessSet = (
   const bricks = bricksOf({ house, lineSet, hang, bare, carried });
   const plan = planFrom({ house, lineSet, hang, bare, carried, bricks, setState });
   const stackM = plan.known ? reckoned<number>(plan.value.stack.height) : plan;
+  const recorded = recordedOf({
+    state: setState,
+    lineSet,
+    house,
+    bare,
+    items: itemsById(takeoffs),
+  });
+  const bareSet = bare.known
+    ? reckoned({ set: bare.value, curve: balanceCurve(bare.value) })
+    : bare;
+  const arborMass = arborMassIn({ plan, hang, bare: bareSet, recorded }, 'planned');
   return {
     lineSet,
     hang,
     takeoffs,
     hung: hungMassOf(takeoffs),
-    bare: bare.known ? reckoned({ set: bare.value, curve: balanceCurve(bare.value) }) : bare,
+    bare: bareSet,
     room: roomOf(lineSet, house),
     choice: bricks.choice,
     plan,
     windows: windowsOf(lineSet, house, stackM),
-    recorded: recordedOf({
-      state: setState,
-      lineSet,
-      house,
-      bare,
-      items: itemsById(takeoffs),
-    }),
+    recorded,
+    structure: structureOf({ house, lineSet, hang, takeoffs, carried, arborMass }),
   };
 };
 

@@ -1,4 +1,20 @@
+export { type ArborRoom, arborRoomOf } from './arbor-room.ts';
 export { assess, assessSet } from './assess.ts';
+export { reworked } from './structure.ts';
+export type {
+  BayTotal,
+  FloorTotal,
+  HouseTotals,
+  LineState,
+  LineStrength,
+  PlacedLoad,
+  SetStructure,
+  StructureChange,
+  StructureState,
+  TotalState,
+  WellTotal,
+} from './structure-types.ts';
+export { type StructureWorkings, structureWorkingsOf } from './structure-workings.ts';
 export type {
   AfterRelease,
   Assessment,

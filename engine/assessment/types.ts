@@ -5,6 +5,7 @@ import type { Kilograms, Metres, Newtons } from '#quantities';
 import type { Hang, Trim } from '#show';
 import type { SetState, StackRun } from '#state';
 import type { ItemTakeoff } from '#takeoff';
+import type { HouseTotals, SetStructure } from './structure-types.ts';
 
 /** All that hangs on one batten. Loom is counted apart, since most of it never hangs. */
 export type HungMass = {
@@ -101,6 +102,8 @@ export type SetAssessment = {
   readonly plan: Reckoned<SetPlan>;
   readonly windows: readonly GalleryWindow[];
   readonly recorded: RecordedSet;
+  /** Batten, lines and blocks; blocked with its reason where a value is not known. */
+  readonly structure: Reckoned<SetStructure>;
 };
 
 /** One house and one show worked through every calculator once. */
@@ -113,4 +116,5 @@ export type Assessment = {
     readonly pipeWeight: number;
     readonly owned: number | null;
   }[];
+  readonly totals: HouseTotals;
 };

@@ -1,8 +1,11 @@
 /** Every rule of the house, gathered from its subjects. */
 import { ARBOR_RULES } from './arbor/rule-codes.ts';
 import { BALANCE_RULES } from './balance/rule-codes.ts';
+import { BATTEN_RULES } from './batten/rule-codes.ts';
 import { BRICK_RULES } from './bricks/rule-codes.ts';
+import { BUILDING_RULES } from './building/rule-codes.ts';
 import { HANG_RULES } from './hang/rule-codes.ts';
+import { LINE_RULES } from './lines/rule-codes.ts';
 import { LOAD_RULES } from './load/rule-codes.ts';
 import { PLAUSIBLE_RULES } from './plausible/rule-codes.ts';
 import { RECORD_RULES } from './record/rule-codes.ts';
@@ -16,6 +19,9 @@ const DECLARED = [
   ...STACK_RULES,
   ...ARBOR_RULES,
   ...LOAD_RULES,
+  ...LINE_RULES,
+  ...BATTEN_RULES,
+  ...BUILDING_RULES,
   ...BALANCE_RULES,
   ...BRICK_RULES,
   ...PLAUSIBLE_RULES,

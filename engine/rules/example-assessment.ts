@@ -2,7 +2,7 @@
  * Assessments written by hand for the tests of the rules, and the judging of them. No calculator
  * is opened: a test says what the numbers are, so that it can put them on either side of a limit.
  */
-import type { Assessment, PlannedStack, SetAssessment, SetPlan } from '#assessment';
+import type { Assessment, HouseTotals, PlannedStack, SetAssessment, SetPlan } from '#assessment';
 import { blocked, type Finding, reckoned } from '#findings';
 import type { House, LineSet } from '#house';
 import { assert } from '#outcome';
@@ -11,6 +11,7 @@ import type { Cue, Hang } from '#show';
 import type { HouseState, SetState } from '#state';
 import { type RuleCode, ruleOf } from './declared.ts';
 import { exampleHang, exampleHouse, exampleSet, showOf, stateOf } from './example-house.ts';
+import { noTotals, structureOf } from './example-structure.ts';
 import { judge } from './judge.ts';
 
 /** Height in m, U under it and over it in N, and what U may be off by. */
@@ -159,6 +160,7 @@ export type Scene = {
   readonly otherHangs?: readonly Hang[];
   /** Empty sets further upstage. */
   readonly otherSets?: readonly LineSet[];
+  readonly totals?: Partial<HouseTotals>;
   readonly nowMs?: number;
 };
 
@@ -186,6 +188,7 @@ export const assessmentOf = (scene: Scene): SetAssessment => {
       ...recordedOf(record ?? unknownRecord),
       ...recorded,
     },
+    structure: reckoned(structureOf()),
     ...scene.set,
   };
 };
@@ -227,7 +230,11 @@ export const judgeScene = (scene: Scene): readonly Finding[] => {
     assessmentOf(scene),
     ...otherSets.map((other) => assessmentOf({ lineSet: other, hang: null })),
   ];
-  const assessment: Assessment = { sets, bricks: [] };
+  const assessment: Assessment = {
+    sets,
+    bricks: [],
+    totals: { ...noTotals, ...scene.totals },
+  };
   const findings = judge(house, show, state, assessment, nowMs === undefined ? {} : { nowMs });
   for (const finding of findings) assertSaid(finding);
   return findings;

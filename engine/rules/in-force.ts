@@ -12,18 +12,36 @@ import { pastLockElsewhere } from './balance/past-lock-elsewhere.ts';
 import { pullTestDiffers } from './balance/pull-test-differs.ts';
 import { runsAway } from './balance/runs-away.ts';
 import { singlePurchaseCount } from './balance/single-purchase-count.ts';
+import { bending } from './batten/bending.ts';
+import { jointsUnknown, wallUnsaid } from './batten/pipe-doubts.ts';
+import { sagging } from './batten/sag.ts';
+import { tipsOver } from './batten/tips-over.ts';
 import { lookAlike } from './bricks/look-alike.ts';
 import { moreThanOwned } from './bricks/more-than-owned.ts';
 import { unweighedKind } from './bricks/unweighed-kind.ts';
+import { bayLoad, bayMoving } from './building/bay-load.ts';
+import { floorLoad } from './building/floor-load.ts';
+import { linesOnNoWell, wellLoad } from './building/well-load.ts';
 import { carriesPerson } from './hang/carries-person.ts';
 import { coupledAlone } from './hang/coupled-alone.ts';
 import { heldBySteel } from './hang/held-by-steel.ts';
 import { loomOnDeck } from './hang/loom-on-deck.ts';
 import { loomTooShort } from './hang/loom-too-short.ts';
 import { takesNoBricks } from './hang/takes-no-bricks.ts';
+import { blockLoad } from './lines/block-load.ts';
+import { designFactor } from './lines/design-factor.ts';
+import { fleetAngle } from './lines/fleet-angle.ts';
+import { heldDown } from './lines/held-down.ts';
+import { clippedEnds } from './lines/line-ends.ts';
+import { lineTension } from './lines/line-tension.ts';
+import { lengthMatters, linesTakenTrue } from './lines/lines-taken-true.ts';
+import { overhangSlack } from './lines/overhang.ts';
+import { sheaveSize } from './lines/sheave-size.ts';
+import { slackLine } from './lines/slack-line.ts';
 import { equalShareTooMuch } from './load/equal-share.ts';
 import { nearLiveLimit } from './load/near-live-limit.ts';
 import { overLiveLimit } from './load/over-live-limit.ts';
+import { perLengthLimit, pointLimit } from './load/placed-loads.ts';
 import { stopRating } from './load/stop-rating.ts';
 import { houseOutsideBand, itemOutsideBand } from './plausible/outside-band.ts';
 import {
@@ -45,6 +63,7 @@ import { roomAboveArbor } from './travel/room-above.ts';
 import { roomBelowArbor } from './travel/room-below.ts';
 import { stopOrder } from './travel/stop-order.ts';
 import { trimOutsideTravel } from './travel/trim-outside-travel.ts';
+import { plantUnknown } from './unknown/plant-unknown.ts';
 
 export const HOUSE_RULES: readonly HouseRule[] = [
   noRecord,
@@ -53,6 +72,18 @@ export const HOUSE_RULES: readonly HouseRule[] = [
   unweighedKind,
   houseOutsideBand,
   poundForKilogram,
+  bayLoad,
+  bayMoving,
+  wellLoad,
+  floorLoad,
+  clippedEnds,
+  sheaveSize,
+  fleetAngle,
+  wallUnsaid,
+  jointsUnknown,
+  linesTakenTrue,
+  linesOnNoWell,
+  plantUnknown,
 ];
 
 /** What ends everything comes first, then what is on the set now, then the plan. */
@@ -78,7 +109,19 @@ export const SET_RULES: readonly SetRule[] = [
   arborNearLimit,
   overLiveLimit,
   nearLiveLimit,
+  pointLimit,
+  perLengthLimit,
   equalShareTooMuch,
+  tipsOver,
+  lineTension,
+  designFactor,
+  heldDown,
+  blockLoad,
+  bending,
+  overhangSlack,
+  slackLine,
+  sagging,
+  lengthMatters,
   stopRating,
   pastLockAtTrim,
   pastLockElsewhere,

@@ -1,5 +1,5 @@
 /** What a rule is, and what it is given to judge. */
-import type { Assessment, SetAssessment, SetPlan } from '#assessment';
+import type { Assessment, SetAssessment, SetPlan, SetStructure } from '#assessment';
 import type { Finding, Level } from '#findings';
 import type { House } from '#house';
 import type { Hang, Show } from '#show';
@@ -69,3 +69,13 @@ export const whenPlanned =
 /** The same for a set that its arbor carries. One that steel holds is KIN-002. */
 export const whenFlown = (judge: (the: PlannedCase) => readonly Opinion[]): SetRule =>
   whenPlanned((the) => (the.hang.deadHungAt === null ? judge(the) : []));
+
+/** A set whose batten, lines and blocks are known; where they are not, UNK-001 says why. */
+export type StructuredCase = SetCase & { readonly structure: SetStructure };
+
+export const whenStructured =
+  (judge: (the: StructuredCase) => readonly Opinion[]): SetRule =>
+  (the) => {
+    const { structure } = the.set;
+    return structure.known ? judge({ ...the, structure: structure.value }) : [];
+  };

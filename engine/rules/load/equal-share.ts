@@ -9,13 +9,15 @@ import { term, workedOut } from '../show-working.ts';
 import { battenLoad, loadTerms } from './batten-load.ts';
 
 /**
- * LOD-003: shared equally, the batten and all on it are within the limit of one lift line. Some
- * line always carries at least the equal share, so past it no way of hanging helps. Within it
- * nothing is proved: a line near a heavy piece carries more, and only a beam check says how much.
+ * LOD-003: where batten and lines cannot be worked out, the batten and all on it are within the
+ * limit of one lift line at least when they are shared equally. Some line always carries the equal
+ * share or more, so past it no way of hanging helps. Within it nothing is proved. Where they can
+ * be worked out, LFT-001 judges what each line carries.
  */
 export const equalShareTooMuch: SetRule = (the) => {
-  const { lineSet, hang } = the.set;
-  if (hang === null) return [];
+  const { lineSet, hang, structure } = the.set;
+  const isWorkedOut = structure.known && structure.value.hungNeeds.length === 0;
+  if (hang === null || isWorkedOut) return [];
   const { load } = battenLoad(the);
   const lines = lineSet.lineXs === null ? unknownValue() : known(lineSet.lineXs.length, SURVEYED);
   return byAllKnown(

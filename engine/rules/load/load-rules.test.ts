@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { reckoned } from '#findings';
+import { blocked, reckoned } from '#findings';
 import { GRAVITY, kilograms, newtons } from '#quantities';
 import { balanceSet, curveOf, exampleStack, found } from '../example-assessment.ts';
 import {
@@ -10,6 +10,7 @@ import {
   given,
   nobodyKnows,
 } from '../example-house.ts';
+import { structured } from '../example-structure.ts';
 
 const hung = (withoutLoomKg: number, uncertaintyKg: number | null = 2) => ({
   set: {
@@ -71,13 +72,25 @@ describe('equal share of the lift lines', () => {
   // Five lines of 4000 N carry 2039.4 kg together; the batten takes 50 kg of that.
   const shareLimitKg = (5 * 4000) / GRAVITY - 50;
   const wide = { lineSet: { ...exampleSet, liveLimit: given(kilograms(9000)) } };
+  const structure = blocked(['stiffness of the lines']);
+  const shared = (hungKg: number) => ({ ...wide, set: { ...hung(hungKg).set, structure } });
 
   it('[LOD-003] takes an equal share at the limit of a line', () => {
-    expect(found('LOD-003', { ...wide, ...hung(shareLimitKg - 2) })).toEqual([]);
+    expect(found('LOD-003', shared(shareLimitKg - 2))).toEqual([]);
   });
 
-  it('[LOD-003] stops an equal share past it, and says that a beam check is needed', () => {
-    const [finding] = found('LOD-003', { ...wide, ...hung(shareLimitKg - 1.99) });
+  it('[LOD-003] leaves a set whose lines are worked out to LFT-001', () => {
+    const heavy = hung(shareLimitKg + 100).set;
+    expect(found('LOD-003', { ...wide, set: heavy })).toEqual([]);
+    const bareOnly = structured([], { hungNeeds: ['place of the lamp'] }).set;
+    expect(found('LOD-003', { ...wide, set: { ...heavy, ...bareOnly } })).toHaveLength(1);
+  });
+
+  it('[LOD-003] stops an equal share past it, beside what is missing', () => {
+    const [finding] = found('LOD-003', shared(shareLimitKg - 1.99));
+    expect(found('UNK-001', shared(0))[0]?.facts['what']).toBe(
+      'stiffness of the lines (every set)',
+    );
     expect(finding).toMatchObject({
       level: 'stop',
       limit: { value: 4000, kind: 'force' },
@@ -88,7 +101,7 @@ describe('equal share of the lift lines', () => {
 
   it('[UNK-001] misses the number of lines and their limit', () => {
     const lineSet = { ...exampleSet, lineXs: null, lineLimit: nobodyKnows };
-    const [finding] = found('UNK-001', { lineSet });
+    const [, finding] = found('UNK-001', { lineSet, set: { structure } });
     expect(finding?.facts['what']).toBe('lift lines; limit of a lift line (nobody looked)');
   });
 });

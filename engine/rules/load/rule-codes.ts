@@ -29,7 +29,8 @@ export const LOAD_RULES = [
     cites: 'C14',
     says:
       'Shared equally by {lines} lines, each carries {measured}; a line may carry {limit}. ' +
-      'Some line always carries more than the equal share: how much, only a beam check tells.',
+      'Some line always carries more than the equal share. How much cannot be worked out: what ' +
+      'is missing is listed as unknown.',
   },
   {
     code: 'LOD-004',
@@ -40,5 +41,25 @@ export const LOAD_RULES = [
     says:
       'On the {stop} stop stands {measured}, {when}, tolerance counted in; what holds there is ' +
       'rated {limit}.',
+  },
+  {
+    code: 'LOD-005',
+    title: 'More at one place of the batten than its point limit',
+    levels: ['stop'],
+    source: 'house rule',
+    cites: 'C14',
+    says:
+      'At one place, {distance} {side}, hang {measured} ({items}; {state}, batten at {height}), ' +
+      '{tolerance} of tolerance counted in. The point limit of the batten is {limit}.',
+  },
+  {
+    code: 'LOD-006',
+    title: 'More along the batten than its limit for the length',
+    levels: ['stop'],
+    source: 'house rule',
+    cites: 'C14',
+    says:
+      'From {distance} {side} on, {measured} are spread along the batten ({items}; {state}, ' +
+      'batten at {height}), {tolerance} of tolerance counted in. Its limit is {limit}.',
   },
 ] as const satisfies readonly RuleDeclaration[];

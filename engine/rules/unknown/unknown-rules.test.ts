@@ -3,6 +3,7 @@ import { blocked } from '#findings';
 import { metres } from '#quantities';
 import { found, judgeScene, type Scene } from '../example-assessment.ts';
 import { exampleHang, given, motorSet } from '../example-house.ts';
+import { structured } from '../example-structure.ts';
 
 describe('unknown values', () => {
   it('[UNK-001] is quiet where everything is known', () => {
@@ -14,6 +15,11 @@ describe('unknown values', () => {
   it.each([
     ['hung', 'mass that hangs', { set: { hung: missing } }],
     ['bare', 'balance of the bare set', { set: { bare: missing } }],
+    [
+      'hung states',
+      'with all that hangs',
+      structured(undefined, { hungNeeds: ['mass of the lamp'] }),
+    ],
     ['room', 'room of the arbor', { set: { room: missing } }],
     ['choice', 'choice of bricks', { set: { choice: missing } }],
     ['plan', 'balance over the travel', { set: { plan: missing } }],
@@ -55,10 +61,12 @@ describe('unknown values', () => {
     );
   });
 
+  const bareOnly = structured([]).set.structure;
+
   it('[UNK-001] misses no plan where nothing hangs, steel holds, or no arbor is', () => {
     const blocks = (scene: Scene) => found('UNK-001', scene).map(({ facts }) => facts['blocks']);
-    const set = { choice: missing, plan: missing };
-    expect(blocks({ hang: null, set })).toEqual([]);
+    const set = { choice: missing, plan: missing, structure: missing };
+    expect(blocks({ hang: null, set: { ...set, structure: bareOnly } })).toEqual([]);
     expect(blocks({ hang: { ...exampleHang, deadHungAt: given(metres(5)) }, set })).toEqual([]);
     const onMotor = { ...set, bare: missing, room: missing };
     const hang = { ...exampleHang, bricks: null };

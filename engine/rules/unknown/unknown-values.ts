@@ -27,8 +27,9 @@ const lacksOf = (result: Reckoned<unknown>, blocks: string): readonly Lack[] =>
  * arbor has no balance to miss, an empty one no plan, and one that steel holds neither.
  */
 export const unknownOf = (set: SetAssessment): readonly Lack[] => {
-  const { lineSet, hang, takeoffs } = set;
+  const { lineSet, hang, takeoffs, structure } = set;
   const hasArbor = purchaseOf(lineSet.suspension) !== null;
+  const isHeldBySteel = hang !== null && hang.deadHungAt !== null;
   return [
     ...lacksOf(set.hung, 'mass that hangs'),
     ...takeoffs.flatMap(({ item, faults, toleranceNeeds }) => [
@@ -37,10 +38,19 @@ export const unknownOf = (set: SetAssessment): readonly Lack[] => {
       ),
       ...toleranceNeeds.map((need) => lack(`${item.name}: ${need}`, 'worst case of the masses')),
     ]),
+    ...(hasArbor && !isHeldBySteel ? structureLacks(structure) : []),
     ...(hasArbor ? arborLacks(set) : []),
-    ...(hasArbor && hang !== null && hang.deadHungAt === null ? planLacks(set) : []),
+    ...(hasArbor && hang !== null && !isHeldBySteel ? planLacks(set) : []),
   ];
 };
+
+const structureLacks = (structure: SetAssessment['structure']): readonly Lack[] =>
+  // What the plant lacks is missed for the house, since it is as a rule the same on all sets.
+  structure.known
+    ? structure.value.hungNeeds.map((need) =>
+        lack(need, 'what lines, blocks and pipe carry with all that hangs'),
+      )
+    : [];
 
 const arborLacks = ({ bare, room, recorded }: SetAssessment): readonly Lack[] => {
   const { stack, height, items } = recorded.state;

@@ -6,6 +6,7 @@ import type { ValidationCase } from '#selfcheck';
 import { run } from './program.ts';
 import { checkedNow, selfCheck } from './self-check.ts';
 import type { Voice } from './voice.ts';
+import { writeSheets } from './write-sheets.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'counterpoise-self-check-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -44,7 +45,7 @@ describe('self-check', () => {
     const { code, out, err } = await command();
     expect(code).toBe(0);
     expect(out).toMatch(/^Counterpoise \d+\.\d+\.\d+, build [0-9a-f]{12}, Node \d+/);
-    expect(out).toMatch(/\nbalance +\d+ +\d+ +\S+ kg +\S+ +VAL-BAL-\d\d\n/);
+    expect(out).toMatch(/\nbalance +\d+ +\d+ +\S.+\S +[\d.e-]+ +VAL-BAL-\d\d\n/);
     expect(out).toMatch(/All \d+ cases are within tolerance/);
     expect(out).toMatch(/\d+ further cases need a development tool/);
     expect(out).toContain('It certifies nothing');
@@ -82,6 +83,23 @@ describe('self-check', () => {
     const { code, err } = await command('--pdf', join(blocked, 'report.pdf'));
     expect(code).toBe(2);
     expect(err).toContain('CLI-006');
+  });
+
+  it('that fails makes the sheets end with 3, and says why', async () => {
+    const { heard, voice } = listening();
+    const examples = join(import.meta.dirname, '..', 'examples', 'kestlemere');
+    const job = {
+      house: join(examples, 'house.json'),
+      show: join(examples, 'clockmaker.show.json'),
+      out: join(folder, 'sheets'),
+      only: 'schedule',
+      paper: 'a4',
+      by: 'TD',
+    } as const;
+    expect(await writeSheets(voice, job, [wrong])).toBe(3);
+    expect(heard.err).toContain('SELF-CHECK FAILED');
+    expect(heard.err).toContain('VAL-BAL-99');
+    expect(await writeSheets(voice, job, [])).toBe(0);
   });
 
   it('is left off, and not half believed, where nobody can wait for it', () => {

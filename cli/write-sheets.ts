@@ -2,7 +2,15 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { thisInstallation } from '#installation';
 import { csvOf, fileNameOf, localMoment, type Paper, renderPdf } from '#print';
-import { type SheetContext, sheetContext, sheetIds, sheetOf } from '#sheets';
+import { CASES, type ValidationCase } from '#selfcheck';
+import {
+  SELF_CHECK_FAILED,
+  type SheetContext,
+  sayFailed,
+  sheetContext,
+  sheetIds,
+  sheetOf,
+} from '#sheets';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { type Opened, openDocuments } from './open-documents.ts';
 import { COMMAND_REFUSALS } from './refusal-codes.ts';
@@ -21,10 +29,14 @@ export type SheetOptions = {
 };
 
 /** Writes every sheet of a show as PDF, and as CSV where it has a table. */
-export const writeSheets = async (voice: Voice, options: SheetOptions): Promise<ExitCode> => {
+export const writeSheets = async (
+  voice: Voice,
+  options: SheetOptions,
+  cases: readonly ValidationCase[] = CASES,
+): Promise<ExitCode> => {
   const opened = await openDocuments(voice, { ...options, state: options.state });
   if (opened === null) return EXIT.badInput;
-  const context = contextOf(opened, options.by);
+  const context = contextOf(opened, options.by, cases);
   const known = sheetIds(context);
   const ids = options.only === undefined ? known : known.filter((id) => id === options.only);
   if (ids.length === 0) {
@@ -45,20 +57,31 @@ export const writeSheets = async (voice: Voice, options: SheetOptions): Promise<
       ? `${JSON.stringify({ files }, null, 2)}\n`
       : `${files.length} files in ${options.out}. NOT AN ORDER OF WORK: DO NOT LOAD BY THEM.\n`,
   );
-  return EXIT.clear;
+  return saidOfCheck(voice, context);
+};
+
+/** A failed self-check is on the sheets too; here it is what the shell is told. */
+const saidOfCheck = (voice: Voice, { selfCheck: { state } }: SheetContext): ExitCode => {
+  if (state.is !== 'done' || state.report.failed.length === 0) return EXIT.clear;
+  voice.err(`${SELF_CHECK_FAILED}: ${sayFailed(state.report.failed)}\n`);
+  return EXIT.fault;
 };
 
 /** Longer than this nobody waits for sheets; they then say that the self-check was not run. */
 const SELF_CHECK_MS = 2000;
 
-const contextOf = ({ house, show, state }: Opened, by: string): SheetContext => {
+const contextOf = (
+  { house, show, state }: Opened,
+  by: string,
+  cases: readonly ValidationCase[],
+): SheetContext => {
   const now = new Date();
   return sheetContext(house.house, show.show, state?.state ?? null, {
     clockMs: now.getTime(),
     stamp: { revision: 'from file', printedAt: localMoment(now), printedBy: by },
     selfCheck: {
       installation: thisInstallation(),
-      state: checkedNow({ mostMs: SELF_CHECK_MS }),
+      state: checkedNow({ cases, mostMs: SELF_CHECK_MS }),
     },
   });
 };

@@ -70,7 +70,12 @@ describe('the batten from the house', () => {
   });
 
   it('tells a place that was not given by a dashed outline and a word', () => {
-    const words = JSON.stringify(battenFrontDrawing(setNamed('1'), house, options));
+    const set = setNamed('1');
+    const takeoffs = set.takeoffs.map((each) => ({
+      ...each,
+      item: { ...each.item, placement: null },
+    }));
+    const words = JSON.stringify(battenFrontDrawing({ ...set, takeoffs }, house, options));
     expect(words).toContain('"dash":"hidden"');
   });
 

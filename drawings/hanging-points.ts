@@ -20,7 +20,7 @@ export type HangingItem = {
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
 
 /** a to z, then aa, ab and so on: a batten with more than 26 items is a list, not a drawing. */
-const tagOf = (index: number): string => {
+export const tagOf = (index: number): string => {
   const letter = LETTERS[index % LETTERS.length] ?? '';
   return index < LETTERS.length
     ? letter

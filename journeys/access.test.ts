@@ -19,7 +19,14 @@ afterAll(async () => {
   await server?.stop();
 });
 
-const SCREENS = ['/hang-list', '/set/11', '/set/M1', '/sheets/balance-card/11', '/house'];
+const SCREENS = [
+  '/hang-list',
+  '/set/11',
+  '/set/M1',
+  '/sheets/balance-card/11',
+  '/house',
+  '/self-check',
+];
 
 const VIEWS = WIDTHS.flatMap((width) => LIGHTS.map((light) => ({ width, light })));
 

@@ -19,6 +19,8 @@ const SCREENS: Readonly<Record<string, string>> = {
   'sheets-hanging-card-5': '/sheets/hanging-card/5',
   'sheets-tickets': '/sheets/brick-tickets',
   house: '/house',
+  'self-check': '/self-check',
+  'sheets-self-check': '/sheets/self-check',
   'skelderwick-hang-list': '/hang-list?house=skelderwick',
   'skelderwick-house': '/house?house=skelderwick',
 };

@@ -1,8 +1,10 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { thisInstallation } from '#installation';
 import { openDatabases } from './databases.ts';
 import { demoDocuments } from './demo.ts';
 import { buildApp } from './http/index.ts';
+import { startSelfCheck } from './self-check.ts';
 
 /** Where `npm start` serves: this machine only, at one port that a person can remember. */
 const HOST = '127.0.0.1';
@@ -20,9 +22,11 @@ if (!existsSync(webRoot)) {
   process.stderr.write('The screens are not built. Start with: npm start\n');
   process.exit(3);
 }
-const app = await buildApp({ databases, webRoot, now });
+const selfCheck = startSelfCheck({ installation: thisInstallation(), now });
+const app = await buildApp({ databases, webRoot, now, selfCheck });
 
 const stop = async (): Promise<void> => {
+  selfCheck.stop();
   await app.close();
   databases.close();
   process.exit(0);

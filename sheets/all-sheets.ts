@@ -2,10 +2,14 @@
 import type { SheetContext } from './context.ts';
 import { setOf } from './context.ts';
 import { balanceCard } from './pages/balance-card.ts';
+import { beamAndFloorSheet } from './pages/beam-and-floor.ts';
 import { brickTickets } from './pages/brick-tickets.ts';
+import { calculationReport } from './pages/calculation-report.ts';
 import { galleryStockSheet } from './pages/gallery-stock.ts';
 import { hangingCard } from './pages/hanging-card.ts';
+import { houseSheet } from './pages/house-sheet.ts';
 import { scheduleSheet } from './pages/schedule.ts';
+import { selfCheckSheet } from './pages/self-check.ts';
 import { takeOffSheet } from './pages/take-off.ts';
 import type { Sheet } from './sheet.ts';
 import { sameCode } from './sheet-code.ts';
@@ -15,6 +19,8 @@ const OF_THE_HOUSE: Readonly<Record<string, (context: SheetContext) => Sheet>> =
   'take-off': takeOffSheet,
   'brick-tickets': brickTickets,
   'gallery-stock': galleryStockSheet,
+  'house-sheet': houseSheet,
+  'beam-and-floor': beamAndFloorSheet,
 };
 
 /** Sheets of the house first, then a balance card for each set and a hanging card for each hung. */
@@ -24,10 +30,17 @@ export const sheetIds = ({ assessment }: Pick<SheetContext, 'assessment'>): read
   ...assessment.sets
     .filter(({ hang }) => hang !== null)
     .map(({ lineSet }) => `hanging-card/${lineSet.id}`),
+  ...assessment.sets
+    .filter(({ hang }) => hang !== null)
+    .map(({ lineSet }) => `calculation-report/${lineSet.id}`),
 ];
+
+/** About the program, whatever the house; so it is not among the sheets of a show. */
+export const SELF_CHECK_ID = 'self-check';
 
 /** One sheet; undefined where no sheet has that id, or its set is not in the house. */
 export const sheetOf = (context: SheetContext, id: string): Sheet | undefined => {
+  if (id === SELF_CHECK_ID) return selfCheckSheet(context.selfCheck, context.stamp);
   const whole = OF_THE_HOUSE[id];
   if (whole !== undefined) return whole(context);
   const slash = id.indexOf('/');
@@ -35,6 +48,7 @@ export const sheetOf = (context: SheetContext, id: string): Sheet | undefined =>
   const set = setOf(context, id.slice(slash + 1));
   if (set === undefined) return undefined;
   if (kind === 'balance-card') return balanceCard(context, set);
+  if (kind === 'calculation-report') return calculationReport(context, set);
   return kind === 'hanging-card' && set.hang !== null ? hangingCard(context, set) : undefined;
 };
 

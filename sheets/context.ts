@@ -3,6 +3,7 @@ import { type Assessment, assess, type SetAssessment } from '#assessment';
 import type { Finding } from '#findings';
 import type { House } from '#house';
 import { judge, momentToJudge } from '#rules';
+import type { SelfCheckRecord } from '#selfcheck';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
 import type { Stamp } from './sheet.ts';
@@ -14,6 +15,8 @@ export type SheetContext = {
   readonly assessment: Assessment;
   readonly findings: readonly Finding[];
   readonly stamp: Stamp;
+  /** Of the copy of the program that makes the sheet. */
+  readonly selfCheck: SelfCheckRecord;
 };
 
 /** Everything worked through once for the sheets of one house and show, as `check` judges it. */
@@ -21,12 +24,12 @@ export const sheetContext = (
   house: House,
   show: Show,
   state: HouseState | null,
-  { clockMs, stamp }: { readonly clockMs: number; readonly stamp: Stamp },
+  { clockMs, ...round }: Pick<SheetContext, 'stamp' | 'selfCheck'> & { readonly clockMs: number },
 ): SheetContext => {
   const assessment = assess(house, show, state);
   const nowMs = momentToJudge(house, state, clockMs);
   const findings = judge(house, show, state, assessment, { nowMs });
-  return { house, show, state, assessment, findings, stamp };
+  return { house, show, state, assessment, findings, ...round };
 };
 
 export const setOf = ({ assessment }: SheetContext, id: string): SetAssessment | undefined =>

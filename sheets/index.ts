@@ -1,10 +1,12 @@
 export { heavySide, type TradeWord, tradeWord } from '#drawings';
 export type { CodeAnswer } from './all-sheets.ts';
-export { allSheets, answerCode, sheetIds, sheetOf } from './all-sheets.ts';
+export { allSheets, answerCode, SELF_CHECK_ID, sheetIds, sheetOf } from './all-sheets.ts';
 export type { SheetContext } from './context.ts';
 export { sheetContext } from './context.ts';
 export { BODY_WIDTH } from './page-parts.ts';
+export { selfCheckSheet } from './pages/self-check.ts';
 export { sheetAddress } from './qr-drawing.ts';
+export { failedOf } from './rests-on.ts';
 export type {
   Block,
   Column,
@@ -31,6 +33,15 @@ export { sameCode, sheetCode } from './sheet-code.ts';
 export { levelWord, type SaidFinding, sayFinding } from './words/say-finding.ts';
 export { type SayOptions, sayMeasure } from './words/say-measure.ts';
 export { sayMoment } from './words/say-moment.ts';
+export {
+  CALCULATION_WORDS,
+  SELF_CHECK_CAUTION,
+  SELF_CHECK_FAILED,
+  sayError,
+  sayFailed,
+  sayUnfinished,
+  sayWorst,
+} from './words/say-self-check.ts';
 export { basisWords } from './words/say-set.ts';
 export { unitWords } from './words/say-units.ts';
 export { type SaidWorking, sayWorking } from './words/say-working.ts';

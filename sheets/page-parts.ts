@@ -4,10 +4,12 @@ import type { SetAssessment } from '#assessment';
 import { tradeWord } from '#drawings';
 import type { SheetContext } from './context.ts';
 import { hangName } from './context.ts';
+import { selfCheckNotice } from './pages/self-check-notice.ts';
 import { qrDrawing, sheetAddress } from './qr-drawing.ts';
 import type { Block, Notice, Sheet, SheetData, SheetKind } from './sheet.ts';
 import { sheetCode } from './sheet-code.ts';
 import { sayMoment } from './words/say-moment.ts';
+import { sayUnfinished } from './words/say-self-check.ts';
 import { unitWords } from './words/say-units.ts';
 
 /**
@@ -26,11 +28,17 @@ export const notAnOrder: Notice = {
   words: [],
 };
 
-const CAUTIONS = [
+export const CAUTIONS = [
   'It advises and records; it certifies nothing and commands nothing.',
   'Local codes, the house\u2019s own rules and the competent person come first.',
   'Flying people is out of its scope.',
 ] as const;
+
+/** What the program has not yet found out about itself goes with the cautions, in a few words. */
+const cautionsOf = ({ selfCheck }: SheetContext): readonly string[] => {
+  const unfinished = sayUnfinished(selfCheck.state);
+  return unfinished === null ? CAUTIONS : [...CAUTIONS, unfinished];
+};
 
 const frameWords = ({ house, show, state }: SheetContext): string | null =>
   house.demo || show?.demo === true || state?.demo === true
@@ -109,12 +117,12 @@ export const makeSheet = (
     beside,
     orientation,
     facts: factsOf(context),
-    blocks,
+    blocks: [...selfCheckNotice(context, kind), ...blocks],
     footer: {
       voidIf,
       code,
       qr: qrDrawing(sheetAddress(house.id, id, code)),
-      cautions: CAUTIONS,
+      cautions: cautionsOf(context),
     },
     frame: frameWords(context),
     printedAt: stamp.printedAt,

@@ -96,6 +96,10 @@ export const SHEET_KINDS = [
   'hanging-card',
   'brick-tickets',
   'gallery-stock',
+  'house-sheet',
+  'beam-and-floor',
+  'calculation-report',
+  'self-check',
 ] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];

@@ -17,6 +17,8 @@ import { useKeeper, useKeeperState, useKeeping } from './keeping/use-keeper.ts';
 import { type InView, inView } from './reckoning/in-view.ts';
 import { type Reckoning, reckon } from './reckoning/reckon.ts';
 import { EditingContext, editingOf, type Work, WorkContext } from './reckoning/use-work.ts';
+import { SelfCheckNotice } from './self-check/self-check-notice.tsx';
+import { useSelfChecks } from './self-check/use-checks.ts';
 
 const SetPage = lazy(async () => ({ default: (await import('./set/set-page.tsx')).SetPage }));
 const SheetsPage = lazy(async () => ({
@@ -26,8 +28,13 @@ const HousePage = lazy(async () => ({
   default: (await import('./house-page/house-page.tsx')).HousePage,
 }));
 
+const SelfCheckPage = lazy(async () => ({
+  default: (await import('./self-check/self-check-page.tsx')).SelfCheckPage,
+}));
+
 export const App = () => {
   useKeeping();
+  useSelfChecks();
   const state = useKeeperState();
   const address = useAddress();
   if (state.phase === 'loading') return <Loading />;
@@ -86,9 +93,13 @@ const useSetInHand = (place: Place, work: Reckoning | null) => {
 
 const titleOf = (place: Place, { sets }: Reckoning): string => {
   if (place.kind !== 'set')
-    return { hangList: 'Hang list', sheets: 'Sheets', house: 'House', nowhere: 'Nowhere' }[
-      place.kind
-    ];
+    return {
+      hangList: 'Hang list',
+      sheets: 'Sheets',
+      house: 'House',
+      selfCheck: 'Self-check',
+      nowhere: 'Nowhere',
+    }[place.kind];
   const hang = sets.find(({ id }) => id === place.set)?.set.hang;
   return `Set ${place.set}, ${hang?.name ?? 'empty'}`;
 };
@@ -126,6 +137,7 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
         <Frame isDemo={isDemo} title={titleOf(place, work)}>
           <TitleStrip open={open} view={view} ids={ids} setInHand={setInHand} />
           <main>
+            <SelfCheckNotice place={place} />
             <SaveNotices documents={[view.show, view.house, view.state]} />
             <Wall setInHand={setInHand} onTake={takeSet} />
             <Defect key={placeKey(place)}>
@@ -160,6 +172,8 @@ const Screen = ({ place, setInHand, onTake, open }: ScreenProps) => {
       return <SheetsPage id={place.sheet} />;
     case 'house':
       return <HousePage databases={open.databases} />;
+    case 'selfCheck':
+      return <SelfCheckPage />;
     case 'nowhere':
       return <Nowhere path={place.path} />;
     default:

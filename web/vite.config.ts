@@ -5,18 +5,26 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { thisInstallation } from '#installation';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
-const PURE = /[\\/](engine|documents|drawings|sheets)[\\/][^?]*\.ts$|node_modules[\\/]zod[\\/]/;
+const ROOMS = ['engine', 'documents', 'drawings', 'sheets', 'selfcheck', 'validation'];
+const PURE = new RegExp(
+  `[\\\\/](${ROOMS.join('|')})[\\\\/][^?]*\\.ts$|node_modules[\\\\/]zod[\\\\/]`,
+);
 
 /** The server that answers while these screens are worked on. */
 const ANSWERS = `http://127.0.0.1:${process.env['COUNTERPOISE_PORT'] ?? 4747}`;
+
+const { version, build } = thisInstallation();
 
 export default defineConfig({
   root: here('.'),
   base: '/',
   plugins: [react()],
+  // Which copy of the program the screens are made from, for the self-check that they run.
+  define: { BUILT_FROM: JSON.stringify({ version, build }) },
   build: {
     outDir: here('../build/web'),
     emptyOutDir: true,

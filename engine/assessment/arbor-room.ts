@@ -1,4 +1,4 @@
-/** How much an arbor takes beside its pipe weight: by mass, by rod, and by the reach of a loader. */
+/** How much an arbor takes beside its pipe weight: by mass, by rod, by the reach of a loader. */
 import { blocked, type Reckoned, reckoned } from '#findings';
 import type { BrickKind, HeightSpan, House, LineSet } from '#house';
 import { type Kilograms, kilograms, type Metres, metres } from '#quantities';

@@ -58,7 +58,7 @@ const freeLengthWorkings = ({ lineSet, house, structure }: StructureCase): reado
       ],
       result: term('l_1', 'all of the line that stretches', measure(first, 'length')),
       limit: null,
-      source: 'geometry; it is the same at every height of the batten. All lines: table below',
+      source: 'geometry; it is the same at every height of the batten. All lines: in their table',
       omits: 'the bow over each sheave and the sag of a long run, which make it a little softer',
     },
   ];
@@ -87,7 +87,8 @@ const stiffnessWorkings = ({ lineSet, structure }: StructureCase): readonly Work
         measure(line.stiffness, 'forcePerLength'),
       ),
       limit: null,
-      source: 'Hooke; a line that has settled. A new one first grows by up to 1 %, as a trim',
+      source:
+        'Hooke; a line that has settled. A new one first grows by up to 1 %, which is a length',
     },
   ];
 };

@@ -42,7 +42,7 @@ const limitOfLive = ({ liveLimit, batten }: LineSet): Working['limit'] =>
   liveLimit.known && batten.mass.known
     ? {
         value: measure(liveLimit.value + batten.mass.value, 'mass'),
-        source: `live limit and the batten: ${sourceOf(liveLimit) ?? 'house'}`,
+        source: `live limit, and the pipe with its fittings: ${sourceOf(liveLimit) ?? 'house'}`,
       }
     : null;
 
@@ -52,7 +52,7 @@ const sumWorking = ({ structure }: StructureCase, { lines, mass }: StructureStat
     title: 'All lines together, at the batten',
     formula: 'g · m',
     terms: [term('m', 'batten and all that it carries', measure(mass, 'mass'))],
-    result: term('ΣT', `sum of ${structure.lines.length} tensions`, measure(sumN, 'force')),
+    result: term('T_all', `sum of ${structure.lines.length} tensions`, measure(sumN, 'force')),
     limit: null,
     source: 'equilibrium; the tensions one by one come from the beam on its lines (the model)',
   };
@@ -86,7 +86,7 @@ const tensionWorking = ({ lineSet }: StructureCase, { line, number, topN }: Wors
     : [
         term(
           't',
-          'doubt: g · Σ | share of the line in each mass | · its tolerance',
+          'doubt: g · sum of | share of the line in each mass | · its tolerance',
           measure(line.uncertainty, 'force'),
         ),
       ];
@@ -166,10 +166,10 @@ const loftBlockWorkings = (
   return [
     {
       title: `Force on the loft block of line ${number}`,
-      formula: '2 · T_L · sin( θ / 2 )',
+      formula: '2 · T_L · sin( a / 2 )',
       terms: [
         term('T_L', 'tension at the loft block', measure(topN, 'force')),
-        term('θ', 'through which the line turns', measure(turn, 'angle')),
+        term('a', 'through which the line turns', measure(turn, 'angle')),
       ],
       result: term('R', 'on the block', measure(2 * topN * Math.sin(turn / 2), 'force')),
       limit: limitOf(lineSet.lift.loftBlock.rated, 'force'),
@@ -200,7 +200,7 @@ const stressWorkings = (
         term('M', 'largest bending moment, of either sign', measure(peakNm, 'moment')),
         knownTerm('S', 'elastic section modulus', sectionModulus, 'sectionModulus'),
       ],
-      result: term('σ', 'at the outside of the pipe', measure(stress, 'pressure')),
+      result: term('f_b', 'at the outside of the pipe', measure(stress, 'pressure')),
       limit: limitOf(yieldStrength, 'pressure'),
       source: `bending of a beam; ${wall}. The limit here is yield; the check is the use below`,
     },

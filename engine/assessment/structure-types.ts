@@ -13,7 +13,7 @@ export type PlacedLoad = {
   readonly uncertaintyKg: number | null;
 };
 
-/** What is left of the catalogue strength of a line, and how many times it holds what it carries. */
+/** What is left of a line's catalogue strength, and how many times it holds what it carries. */
 export type LineStrength = {
   readonly breaking: Newtons;
   readonly termination: Efficiency;

@@ -1,4 +1,4 @@
-/** The working of what a set's batten, lines and blocks carry, from the numbers already reckoned. */
+/** Workings of what a set's batten, lines and blocks carry, from the numbers already reckoned. */
 import { measure, type Working } from '#findings';
 import type { House } from '#house';
 import { GRAVITY } from '#quantities';
@@ -23,6 +23,8 @@ export type StructureWorkings = {
 /**
  * The working of every result of a set's structure: symbols, values, result, limit and source, and
  * what is left out. Nothing where the structure is not known; it then says itself what it needs.
+ *
+ * Signs are Latin letters: the face that the sheets are printed in has no Greek ones.
  *
  * Source  the doc block of each formula; calculations.md sections 2 and 3
  */
@@ -52,7 +54,7 @@ const headBlockWorkings = ({ lineSet, structure }: StructureCase): readonly Work
   return [
     {
       title: 'Force on the head block, batten at its heaviest',
-      formula: '√ ( V · V + H · H )',
+      formula: 'sqrt( V · V + H · H )',
       terms: [
         term('V', 'down: all lines, and the hand line', measure(vertical, 'force')),
         term('H', 'towards the loft blocks', measure(horizontal, 'force')),

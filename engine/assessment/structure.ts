@@ -114,7 +114,7 @@ const bareScene = ({ lowStop, workingHeight }: LineSet, model: BattenModel): Sce
 const heightOf = ({ height }: LineSet['lowStop']): Metres =>
   height.known ? height.value : metres(0);
 
-/** Each trim, the working height and the high stop as hung, and the highest trim after each release. */
+/** As hung: each trim, working height, high stop; and the highest trim after each release. */
 const hungScenes = (
   { lineSet, hang, carried }: StructureWork,
   model: BattenModel,

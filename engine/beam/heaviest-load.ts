@@ -79,13 +79,19 @@ const limitFaults = (limits: BattenLimits): readonly Refusal[] => {
 
 type Stop = Pick<Heaviest, 'stoppedBy' | 'line'>;
 
-/** A load that surely breaks a limit: what all lines or the live limit carry, with room to spare. */
-const reachOf = (the: BattenCase, { line, liveMass }: BattenLimits): number =>
-  Math.min(
+/** A load that surely breaks a limit: what all lines or the live limit take, and some more. */
+const reachOf = (
+  { lines, supports = [] }: BattenCase,
+  { line, liveMass }: BattenLimits,
+): number => {
+  // A stand may take any load off the lines.
+  const isHung = line !== undefined && supports.length === 0;
+  return Math.min(
     MOST_KG,
-    line === undefined ? MOST_KG : (1.01 * line * the.lines.length) / GRAVITY,
+    isHung ? (1.01 * line * lines.length) / GRAVITY + 1 : MOST_KG,
     liveMass === undefined ? MOST_KG : 1.01 * liveMass + 1,
   );
+};
 
 const between = (breaks: (mass: number) => Stop | null, reachKg: number): Heaviest => {
   let lowKg = 0;

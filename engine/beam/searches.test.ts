@@ -152,6 +152,12 @@ describe('the heaviest load at one place', () => {
     expect(mass).toBeCloseTo(60, 2);
   });
 
+  it('goes on where a stand takes what the lines may not', () => {
+    const stood = { ...plain, supports: [{ x: 1.5, stiffness: null, height: 0.1 }] };
+    const { mass, stoppedBy } = found(heaviestAt(stood, 1.5, { line: 2000 }));
+    expect([mass, stoppedBy]).toEqual([50_000, 'nothing']);
+  });
+
   it('says that nothing stopped it, and does not make up a limit', () => {
     const onLine = found(heaviestAt({ ...strong, loads: [] }, 3, { utilisation: 1 }));
     expect(onLine).toEqual({ mass: 50_000, stoppedBy: 'nothing', line: null });

@@ -29,7 +29,10 @@ export type Tie = {
   readonly trim: number;
 };
 
-/** Everything in lengths of `length` about `origin`, forces of `force`, and m/N of `base`. */
+/**
+ * The whole system with every tie in it, in lengths of `length` about `origin`, forces of `force`,
+ * and m/N of `base`.
+ */
 type Scaled = {
   readonly bars: readonly Bar[];
   readonly ties: readonly Tie[];
@@ -37,17 +40,18 @@ type Scaled = {
   readonly length: number;
   readonly force: number;
   readonly base: number;
-  /** A, row by row. */
-  readonly yields: Float64Array;
-  /** P, row by row: two columns for each bar. */
-  readonly balances: Float64Array;
-  readonly right: Float64Array;
+  /** One for each tie, and two for the balance of each bar. */
+  readonly size: number;
+  /** [A P; Pᵀ 0], row by row. */
+  readonly saddle: readonly number[];
+  /** [r; w]. */
+  readonly right: readonly number[];
 };
 
 export type Held = {
   readonly scaled: Scaled;
   /** N. */
-  readonly tensions: Float64Array;
+  readonly tensions: readonly number[];
   /** Which ties are in the last solve, in order. */
   readonly tight: readonly number[];
   readonly factors: Factors;
@@ -57,17 +61,6 @@ export type Held = {
 
 /** Tensions and gaps nearer to nothing than this share of all loads are nothing: rounding. */
 const ROUNDING = 1e-11;
-
-const endsOf = ({
-  lifts,
-  hangsOn,
-}: Tie): readonly { readonly end: End; readonly sign: 1 | -1 }[] =>
-  hangsOn === null
-    ? [{ end: lifts, sign: 1 }]
-    : [
-        { end: lifts, sign: 1 },
-        { end: hangsOn, sign: -1 },
-      ];
 
 export type Span = { readonly left: number; readonly right: number };
 
@@ -82,95 +75,101 @@ export const scaledTies = (
   const softest = ties.reduce((most, { compliance }) => Math.max(most, compliance), 0);
   const limpest = bars.reduce((most, { flexibility }) => Math.max(most, flexibility), 0);
   const base = limpest * length ** 3 + softest;
-  const [count, width] = [ties.length, 2 * bars.length];
-  const ends = ties.map(endsOf);
-  const yields = new Float64Array(count * count);
-  const balances = new Float64Array(count * width);
-  const rightSide = new Float64Array(count + width);
-  for (let i = 0; i < count; i++) {
+  const size = ties.length + 2 * bars.length;
+  const saddle = Array<number>(size * size).fill(0);
+  const rightSide: number[] = [];
+  const put = (row: number, column: number, value: number): void => {
+    saddle[row * size + column] = value;
+    saddle[column * size + row] = value;
+  };
+  for (let i = 0; i < ties.length; i++) {
     const tie = ties[i];
     if (tie === undefined) continue;
-    let gap = tie.trim;
-    for (const { end, sign } of ends[i] ?? []) {
-      const bar = bars[end.bar];
-      if (bar === undefined) continue;
-      balances[i * width + 2 * end.bar] = sign;
-      balances[i * width + 2 * end.bar + 1] = (sign * (end.x - origin)) / length;
-      gap += sign * bar.flexibility * bentAt(bar, end.x);
+    for (let j = 0; j < i; j++) {
+      const other = ties[j];
+      if (other !== undefined) put(i, j, sharedYield(bars, tie, other) / base);
     }
-    rightSide[i] = gap / (force * base);
-    for (let j = 0; j <= i; j++) {
-      const value = sharedYield(bars, ends[i] ?? [], ends[j] ?? []) / base;
-      yields[i * count + j] = value;
-      yields[j * count + i] = value;
+    put(i, i, (sharedYield(bars, tie, tie) + tie.compliance) / base);
+    for (let bar = 0; bar < bars.length; bar++) {
+      put(i, ties.length + 2 * bar, leverOf(tie, bar, null));
+      put(i, ties.length + 2 * bar + 1, leverOf(tie, bar, origin) / length);
     }
-    yields[i * count + i] = (yields[i * count + i] ?? 0) + tie.compliance / base;
+    const gap = tie.trim + bentUnder(bars, tie.lifts) - bentUnder(bars, tie.hangsOn);
+    rightSide.push(gap / (force * base));
   }
-  for (const [index, { forceN, momentNm }] of loads.entries()) {
-    rightSide[count + 2 * index] = forceN / force;
-    rightSide[count + 2 * index + 1] = momentNm / (force * length);
+  for (const { forceN, momentNm } of loads) {
+    rightSide.push(forceN / force, momentNm / (force * length));
   }
-  return { bars, ties, origin, length, force, base, yields, balances, right: rightSide };
+  return { bars, ties, origin, length, force, base, size, saddle, right: rightSide };
 };
 
-type Ends = ReturnType<typeof endsOf>;
-
-const sharedYield = (bars: readonly Bar[], one: Ends, other: Ends): number => {
-  let sum = 0;
-  for (const { end, sign } of one) {
-    for (const { end: far, sign: farSign } of other) {
-      if (end.bar !== far.bar) continue;
-      sum += (bars[end.bar]?.flexibility ?? 0) * sign * farSign * cubed(end.x - far.x);
-    }
-  }
-  return sum;
+/** Force, or moment about an origin, that a pull of one gives to a bar. */
+const leverOf = ({ lifts, hangsOn }: Tie, bar: number, origin: number | null): number => {
+  if (lifts.bar === bar) return origin === null ? 1 : lifts.x - origin;
+  if (hangsOn?.bar !== bar) return 0;
+  return origin === null ? -1 : origin - hangsOn.x;
 };
 
-const factorsFor = (
-  { yields, balances, ties, bars }: Scaled,
-  tight: readonly number[],
-): Factors | null => {
-  const [count, width] = [ties.length, 2 * bars.length];
-  const size = tight.length + width;
-  const rows = new Float64Array(size * size);
-  for (const [row, i] of tight.entries()) {
-    for (const [column, j] of tight.entries()) {
-      rows[row * size + column] = yields[i * count + j] ?? 0;
-    }
-    for (let column = 0; column < width; column++) {
-      const value = balances[i * width + column] ?? 0;
-      rows[row * size + tight.length + column] = value;
-      rows[(tight.length + column) * size + row] = value;
-    }
-  }
-  return factorise(rows, size);
+/** How far the loads of a bar bend it down at a tie's end, from the straight line. */
+const bentUnder = (bars: readonly Bar[], end: End | null): number => {
+  const bar = end === null ? undefined : bars[end.bar];
+  return end === null || bar === undefined ? 0 : bar.flexibility * bentAt(bar, end.x);
 };
 
-type Solved = { readonly factors: Factors; readonly answer: Float64Array };
+const sharedYield = (bars: readonly Bar[], one: Tie, other: Tie): number => {
+  const lifted = endsYield(bars, one.lifts, other.lifts);
+  if (one.hangsOn === null && other.hangsOn === null) return lifted;
+  return (
+    lifted -
+    endsYield(bars, one.lifts, other.hangsOn) -
+    endsYield(bars, one.hangsOn, other.lifts) +
+    endsYield(bars, one.hangsOn, other.hangsOn)
+  );
+};
+
+const endsYield = (bars: readonly Bar[], one: End | null, other: End | null): number =>
+  one === null || other === null || one.bar !== other.bar
+    ? 0
+    : (bars[one.bar]?.flexibility ?? 0) * cubed(one.x - other.x);
+
+/** Rows of the system in which these ties are tight and no others: theirs, and every balance. */
+const rowsOf = ({ ties, size }: Scaled, tight: readonly number[]): readonly number[] => {
+  const rows = [...tight];
+  for (let row = ties.length; row < size; row++) rows.push(row);
+  return rows;
+};
+
+const factorsFor = ({ saddle, size }: Scaled, rows: readonly number[]): Factors | null => {
+  if (rows.length === size) return factorise([...saddle], size);
+  const kept: number[] = [];
+  for (const row of rows) {
+    for (const column of rows) kept.push(saddle[row * size + column] ?? 0);
+  }
+  return factorise(kept, rows.length);
+};
+
+type Solved = { readonly factors: Factors; readonly answer: readonly number[] };
 
 const solveTight = (scaled: Scaled, tight: readonly number[]): Solved | null => {
-  const factors = factorsFor(scaled, tight);
+  const rows = rowsOf(scaled, tight);
+  const factors = factorsFor(scaled, rows);
   if (factors === null) return null;
-  const { right, ties, bars } = scaled;
-  const own = new Float64Array(tight.length + 2 * bars.length);
-  for (const [row, i] of tight.entries()) own[row] = right[i] ?? 0;
-  for (let column = 0; column < 2 * bars.length; column++) {
-    own[tight.length + column] = right[ties.length + column] ?? 0;
-  }
-  return { factors, answer: solveWith(factors, own) };
+  const right = rows.map((row) => scaled.right[row] ?? 0);
+  return { factors, answer: solveWith(factors, right) };
 };
 
 /** How far each tie would have to stretch, in scaled metres: above 0 on a slack one is wrong. */
-const overstretch = (scaled: Scaled, tight: readonly number[], answer: Float64Array): number[] => {
-  const { yields, balances, right, ties, bars } = scaled;
-  const [count, width] = [ties.length, 2 * bars.length];
-  return ties.map((_, i) => {
+const overstretch = (
+  scaled: Scaled,
+  tight: readonly number[],
+  answer: readonly number[],
+): readonly number[] => {
+  const { saddle, right, size } = scaled;
+  const rows = rowsOf(scaled, tight);
+  return scaled.ties.map((_, i) => {
     let stretch = right[i] ?? 0;
-    for (const [row, j] of tight.entries()) {
-      stretch -= (yields[i * count + j] ?? 0) * (answer[row] ?? 0);
-    }
-    for (let column = 0; column < width; column++) {
-      stretch -= (balances[i * width + column] ?? 0) * (answer[tight.length + column] ?? 0);
+    for (let at = 0; at < rows.length; at++) {
+      stretch -= (saddle[i * size + (rows[at] ?? 0)] ?? 0) * (answer[at] ?? 0);
     }
     return stretch;
   });
@@ -195,8 +194,8 @@ export const holdAll = (scaled: Scaled): Held | null => {
  * The consistent answer with ties that only pull. `start` is a set of ties that carry every bar by
  * themselves without pushing, from which the search may set out; null where none is consistent.
  */
-export const holdTensionOnly = (scaled: Scaled, start: readonly number[]): Held | null =>
-  byDropping(scaled) ?? byExchange(scaled, start);
+export const holdTensionOnly = (scaled: Scaled, start: () => readonly number[]): Held | null =>
+  byDropping(scaled) ?? byExchange(scaled, start());
 
 /** Quick and nearly always right: leave out what pushes, until nothing does; then look at gaps. */
 const byDropping = (scaled: Scaled): Held | null => {
@@ -208,6 +207,8 @@ const byDropping = (scaled: Scaled): Held | null => {
     const { answer } = solved;
     const pulling = tight.filter((_, row) => (answer[row] ?? 0) >= -ROUNDING);
     if (pulling.length === tight.length) {
+      // With every tie tight there is no gap to look at.
+      if (tight.length === scaled.ties.length) return heldBy(scaled, tight, solved);
       const stretch = overstretch(scaled, tight, answer);
       const limit = ROUNDING * scaleOfGaps(scaled);
       const isSound = stretch.every((each, i) => tight.includes(i) || each <= limit);
@@ -226,7 +227,7 @@ const byDropping = (scaled: Scaled): Held | null => {
 const byExchange = (scaled: Scaled, start: readonly number[]): Held | null => {
   const count = scaled.ties.length;
   let tight = [...start];
-  let tensions = new Float64Array(count);
+  let tensions = Array<number>(count).fill(0);
   const first = solveTight(scaled, tight);
   if (first === null) return null;
   for (const [row, i] of tight.entries()) tensions[i] = Math.max(0, first.answer[row] ?? 0);
@@ -240,13 +241,13 @@ const byExchange = (scaled: Scaled, start: readonly number[]): Held | null => {
       const next = mostStretched(stretch, tight, limit);
       if (next === null)
         return isOnly(scaled, tight, stretch) ? heldBy(scaled, tight, solved) : null;
-      const reached = new Float64Array(count);
+      const reached = Array<number>(count).fill(0);
       for (const [row, i] of tight.entries()) reached[i] = Math.max(0, solved.answer[row] ?? 0);
       tensions = reached;
       tight = [...tight, next].toSorted((one, other) => one - other);
       continue;
     }
-    const moved = new Float64Array(count);
+    const moved = Array<number>(count).fill(0);
     for (const [row, i] of tight.entries()) {
       const now = tensions[i] ?? 0;
       moved[i] = Math.max(0, now + blocked.share * ((solved.answer[row] ?? 0) - now));
@@ -265,13 +266,15 @@ const byExchange = (scaled: Scaled, start: readonly number[]): Held | null => {
 const isOnly = (scaled: Scaled, tight: readonly number[], stretch: readonly number[]): boolean => {
   const limit = ROUNDING * scaleOfGaps(scaled);
   const touching = stretch.flatMap((each, i) => (!tight.includes(i) && each >= -limit ? [i] : []));
-  return touching.length === 0 || factorsFor(scaled, [...tight, ...touching]) !== null;
+  return (
+    touching.length === 0 || factorsFor(scaled, rowsOf(scaled, [...tight, ...touching])) !== null
+  );
 };
 
 const firstBlocked = (
   tight: readonly number[],
-  tensions: Float64Array,
-  answer: Float64Array,
+  tensions: readonly number[],
+  answer: readonly number[],
 ): { readonly tie: number; readonly share: number } | null => {
   let found: { readonly tie: number; readonly share: number } | null = null;
   for (const [row, i] of tight.entries()) {
@@ -298,7 +301,7 @@ const mostStretched = (
 
 const heldBy = (scaled: Scaled, tight: readonly number[], { factors, answer }: Solved): Held => {
   const { force, base, length, bars, ties } = scaled;
-  const tensions = new Float64Array(ties.length);
+  const tensions = Array<number>(ties.length).fill(0);
   for (const [row, i] of tight.entries()) {
     const share = answer[row] ?? 0;
     tensions[i] = Math.abs(share) < ROUNDING ? 0 : share * force;
@@ -310,25 +313,35 @@ const heldBy = (scaled: Scaled, tight: readonly number[], { factors, answer }: S
   return { scaled, tensions, tight, factors, lines };
 };
 
+export type Change = {
+  /** m, of each tie. */
+  readonly gaps: (tie: number) => number;
+  /** N, and N·m about the middle, added to bar 0. */
+  readonly force: number;
+  readonly moment: number;
+};
+
 /**
- * Change of every tension for a change of the right side: `gaps` in metres for each tie, `force`
- * and `moment` (about the middle) added to bar 0. Holds while no tie changes sides.
+ * Change of the first `count` tensions for a change of the right side. Holds while no tie changes
+ * sides.
  */
 export const changeOf = (
   { scaled, tight, factors }: Held,
-  change: {
-    readonly gaps: (tie: number) => number;
-    readonly force: number;
-    readonly moment: number;
-  },
-): Float64Array => {
-  const { base, length, ties } = scaled;
-  const own = new Float64Array(factors.size);
-  for (const [row, i] of tight.entries()) own[row] = change.gaps(i) / base;
-  own[tight.length] = change.force;
-  own[tight.length + 1] = change.moment / length;
+  { gaps, force, moment }: Change,
+  count: number,
+): readonly number[] => {
+  const { base, length } = scaled;
+  const own: number[] = [];
+  for (let row = 0; row < tight.length; row++) own.push(gaps(tight[row] ?? 0) / base);
+  own.push(force, moment / length);
+  while (own.length < factors.size) own.push(0);
   const answer = solveWith(factors, own);
-  const all = new Float64Array(ties.length);
-  for (const [row, i] of tight.entries()) all[i] = answer[row] ?? 0;
+  const all: number[] = [];
+  let row = 0;
+  for (let tie = 0; tie < count; tie++) {
+    const isTight = tight[row] === tie;
+    all.push(isTight ? (answer[row] ?? 0) : 0);
+    if (isTight) row += 1;
+  }
   return all;
 };

@@ -111,8 +111,12 @@ export type Utilisation = {
   readonly atSplice: boolean;
 };
 
+/** x of a point, or a stretch over which it is spread evenly. */
+export type Place = number | { readonly from: number; readonly to: number };
+
 export type Shared = { readonly tensions: readonly number[]; readonly slack: readonly boolean[] };
 
+/** Read, never spread: what is not read is not worked out. */
 export type BattenSolution = Shared & {
   /** Of each support, upward. */
   readonly supports: readonly number[];
@@ -121,7 +125,7 @@ export type BattenSolution = Shared & {
   readonly moment: Extremes;
   readonly shear: Extremes;
   readonly deflection: Extremes & { readonly atLines: readonly number[] };
-  /** Largest sag below the straight line between two neighbouring lines; null with one span less. */
+  /** Largest below the straight line between two tight neighbours; null where there is one. */
   readonly sag: { readonly x: number; readonly value: number; readonly span: number } | null;
   /** Largest bending stress, where the section modulus is given. */
   readonly stress: number | null;
@@ -133,8 +137,8 @@ export type BattenSolution = Shared & {
   readonly sensitivity: () => readonly (readonly number[])[];
   /** Everything along the batten, exact at any x within it. */
   readonly at: (x: number) => Station;
-  /** dT_i for a newton added at x, while no line changes between tight and slack. */
-  readonly influence: (x: number) => readonly number[];
+  /** dT_i for a newton added at a place, while no line changes between tight and slack. */
+  readonly influence: (place: Place) => readonly number[];
 };
 
 export type BattenAnswer = BattenSolution | { readonly unstable: Unstable };

@@ -89,6 +89,27 @@ describe('traps', () => {
     expect(Number.isFinite(sag?.value)).toBe(true);
   });
 
+  it('a load at the very end, rounded a hair beyond it, is at the end', () => {
+    const far = 0.1 + 0.2;
+    expect(far).toBeGreaterThan(0.3);
+    const the = { ...hung([-0.2, 0.2], []), left: -0.3, right: 0.3 };
+    const loads = [
+      { x: far, mass: 1 },
+      { from: -far, to: far, mass: 3 },
+    ];
+    const [beyond, exact] = [
+      loads,
+      [
+        { x: 0.3, mass: 1 },
+        { from: -0.3, to: 0.3, mass: 3 },
+      ],
+    ].map((each) => solved({ ...the, loads: each }));
+    expect(beyond?.tensions[1]).toBeCloseTo(exact?.tensions[1] ?? NaN, 9);
+    expect(beyond?.moment.min.value).toBeCloseTo(exact?.moment.min.value ?? NaN, 9);
+    expect(beyond?.at(0.3).deflection).toBeCloseTo(exact?.at(0.3).deflection ?? NaN, 12);
+    expect(beyond?.at(-0.3).slope).toBeCloseTo(exact?.at(-0.3).slope ?? NaN, 12);
+  });
+
   it('trims of metres move huge forces without losing the small ones', () => {
     const the = hung([1, 3, 5], [{ x: 3, mass: 1e-6 }]);
     const lines = the.lines.map((line, i) => ({ ...line, trim: i === 1 ? 1 : 0 }));

@@ -1,9 +1,9 @@
-/** A square matrix taken apart by elimination with row exchanges, for as many right sides as come. */
+/** A square matrix taken apart by elimination, for as many right sides as come. */
 export type Factors = {
   readonly size: number;
   /** Row by row; below the diagonal the multipliers, on and above it what is left. */
-  readonly rows: Float64Array;
-  readonly order: Int32Array;
+  readonly rows: readonly number[];
+  readonly order: readonly number[];
 };
 
 /** A pivot smaller than this share of the largest entry is nothing but rounding. */
@@ -15,10 +15,11 @@ const SINGULAR_SHARE = 1e-14;
  *
  * Source  Gaussian elimination with partial pivoting, any text on numerical linear algebra
  */
-export const factorise = (rows: Float64Array, size: number): Factors | null => {
-  const order = Int32Array.from({ length: size }, (_, index) => index);
+export const factorise = (rows: number[], size: number): Factors | null => {
+  const order: number[] = [];
+  for (let row = 0; row < size; row++) order.push(row);
   let largest = 0;
-  for (const entry of rows) largest = Math.max(largest, Math.abs(entry));
+  for (const entry of rows) if (Math.abs(entry) > largest) largest = Math.abs(entry);
   for (let at = 0; at < size; at++) {
     const pivot = pivotRow(rows, size, at);
     if (!(Math.abs(rows[pivot * size + at] ?? 0) > SINGULAR_SHARE * largest)) return null;
@@ -28,7 +29,7 @@ export const factorise = (rows: Float64Array, size: number): Factors | null => {
   return { size, rows, order };
 };
 
-const pivotRow = (rows: Float64Array, size: number, at: number): number => {
+const pivotRow = (rows: readonly number[], size: number, at: number): number => {
   let best = at;
   for (let row = at + 1; row < size; row++) {
     if (Math.abs(rows[row * size + at] ?? 0) > Math.abs(rows[best * size + at] ?? 0)) best = row;
@@ -38,7 +39,7 @@ const pivotRow = (rows: Float64Array, size: number, at: number): number => {
 
 type Exchange = { readonly size: number; readonly one: number; readonly other: number };
 
-const exchange = (rows: Float64Array, order: Int32Array, { size, one, other }: Exchange): void => {
+const exchange = (rows: number[], order: number[], { size, one, other }: Exchange): void => {
   for (let column = 0; column < size; column++) {
     const kept = rows[one * size + column] ?? 0;
     rows[one * size + column] = rows[other * size + column] ?? 0;
@@ -49,7 +50,7 @@ const exchange = (rows: Float64Array, order: Int32Array, { size, one, other }: E
   order[other] = kept;
 };
 
-const eliminate = (rows: Float64Array, size: number, at: number): void => {
+const eliminate = (rows: number[], size: number, at: number): void => {
   const pivot = rows[at * size + at] ?? 1;
   for (let row = at + 1; row < size; row++) {
     const factor = (rows[row * size + at] ?? 0) / pivot;
@@ -65,15 +66,15 @@ const eliminate = (rows: Float64Array, size: number, at: number): void => {
 /** The answer for one right side of as many numbers as the matrix has rows. */
 export const solveWith = (
   { size, rows, order }: Factors,
-  right: ArrayLike<number>,
-): Float64Array => {
-  const answer = new Float64Array(size);
+  right: readonly number[],
+): readonly number[] => {
+  const answer: number[] = [];
   for (let row = 0; row < size; row++) {
     let sum = right[order[row] ?? 0] ?? 0;
     for (let column = 0; column < row; column++) {
       sum -= (rows[row * size + column] ?? 0) * (answer[column] ?? 0);
     }
-    answer[row] = sum;
+    answer.push(sum);
   }
   for (let row = size - 1; row >= 0; row--) {
     let sum = answer[row] ?? 0;

@@ -1,4 +1,5 @@
 import type { Databases } from '../databases.ts';
+import type { SelfCheck } from '../self-check.ts';
 
 /** What the HTTP side is built from; time and files come in as arguments. */
 export type AppParts = {
@@ -6,4 +7,5 @@ export type AppParts = {
   /** Folder of the built screens. */
   readonly webRoot: string;
   readonly now: () => Date;
+  readonly selfCheck: Pick<SelfCheck, 'record'>;
 };

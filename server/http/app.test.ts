@@ -7,6 +7,13 @@ import { type Databases, openDatabases } from '../databases.ts';
 import { demoDocuments } from '../demo.ts';
 import { buildApp } from './app.ts';
 
+const selfCheck = {
+  record: () => ({
+    installation: { version: '1.2.3', build: 'abcdefabcdef', platform: 'a test' },
+    state: { is: 'notRun' as const },
+  }),
+};
+
 const examples = join(import.meta.dirname, '..', '..', 'examples');
 const now = (): Date => new Date('2026-11-25T12:00:00Z');
 const HOUSE = 'house:kestlemere';
@@ -18,7 +25,7 @@ let app: FastifyInstance;
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'counterpoise-app-'));
   databases = openDatabases(folder, demoDocuments(examples), now);
-  app = await buildApp({ databases, webRoot: join(folder, 'none'), now });
+  app = await buildApp({ databases, webRoot: join(folder, 'none'), now, selfCheck });
 });
 afterEach(async () => {
   await app.close();

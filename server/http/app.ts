@@ -5,6 +5,7 @@ import type { AppParts } from './app-parts.ts';
 import { databaseRoutes } from './database-routes.ts';
 import { documentRoutes } from './document-routes.ts';
 import { problem } from './problems.ts';
+import { selfCheckRoutes } from './self-check-routes.ts';
 import { sheetRoutes } from './sheet-routes.ts';
 
 /** Largest body taken: above the largest document, so that `documents` says what is wrong. */
@@ -40,6 +41,7 @@ export const buildApp = async (parts: AppParts): Promise<FastifyInstance> => {
   documentRoutes(app, parts);
   databaseRoutes(app, parts);
   sheetRoutes(app, parts);
+  selfCheckRoutes(app, parts);
   await serveScreens(app, parts.webRoot);
   return app;
 };

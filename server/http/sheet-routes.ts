@@ -97,7 +97,8 @@ const askedSheet = (parts: AppParts, asked: Asked, reply: FastifyReply): Sheet |
  * The documents in hand, worked through once. A document that is there and not understood is said
  * with its faults: a sheet without it would look as if nothing had been recorded.
  */
-const contextOf = ({ databases, now }: AppParts, job: Job): Result<SheetContext, NoContext> => {
+const contextOf = (parts: AppParts, job: Job): Result<SheetContext, NoContext> => {
+  const { databases, now, selfCheck } = parts;
   const store = databases.store();
   const houseText = store.current(`house:${job.house}`);
   const showText = store.current(`show:${job.show}`);
@@ -117,7 +118,8 @@ const contextOf = ({ databases, now }: AppParts, job: Job): Result<SheetContext,
   };
   const recorded = state === null ? null : state.value.state;
   const clockMs = moment.getTime();
-  return ok(sheetContext(house.value.house, show.value.show, recorded, { clockMs, stamp }));
+  const round = { clockMs, stamp, selfCheck: selfCheck.record() };
+  return ok(sheetContext(house.value.house, show.value.show, recorded, round));
 };
 
 type NoContext = {

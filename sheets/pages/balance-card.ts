@@ -24,6 +24,7 @@ import { lockedOutNotice } from './locked-out.ts';
 import { heightOfWords, NOTE, TEXT } from './measure.ts';
 import { proofsHeight, proofsOf } from './proofs.ts';
 import { readingsOf, worstOf } from './readings.ts';
+import { selfCheckNotice } from './self-check-notice.ts';
 import { slopeWords } from './slope-words.ts';
 import { allBricksOn, worstAfter, worstNotice } from './worst-notice.ts';
 
@@ -144,7 +145,9 @@ const plannedBlocks = (
   ];
   const proofs = proofsOf(set, house);
   const locked = lockedOutNotice(set);
-  const height = drawingHeight([...locked, notice], notes, proofsHeight(proofs));
+  // Put on top of every sheet where it is made; here it only takes its height.
+  const above = selfCheckNotice(context, 'balance-card');
+  const height = drawingHeight([...above, ...locked, notice], notes, proofsHeight(proofs));
   const { left } = columnWidths();
   return [
     notAnOrder,

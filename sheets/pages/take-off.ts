@@ -9,7 +9,7 @@ import type { SheetContext } from '../context.ts';
 import { BODY_WIDTH, houseFor, makeSheet, notAnOrder, voidWords } from '../page-parts.ts';
 import type { Column, Row, Sheet, SheetData, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
-import { basisWords, brickMass, loadMass } from '../words/say-set.ts';
+import { basisWords, brickMass, loadMass, takeoffSource } from '../words/say-set.ts';
 import { massUnit } from '../words/say-units.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 import { fitted } from './column-shares.ts';
@@ -33,15 +33,6 @@ const massCell = (massKg: number | null, house: House): Words => [
   massKg === null ? NOT_KNOWN : brickMass(massKg, house),
 ];
 
-/** Basis and source; a source that begins with its basis says it once. */
-const sourceWords = ({ basis, source }: TakeoffLine): string => {
-  const given = source ?? '';
-  if (basis === null) return given === '' ? 'no source' : given;
-  const word = basisWords(basis);
-  if (given === '') return word;
-  return given.startsWith(word) ? given : `${word}: ${given}`;
-};
-
 const lineRow = (line: TakeoffLine, house: House): Row => ({
   cells: [
     [line.name],
@@ -49,7 +40,7 @@ const lineRow = (line: TakeoffLine, house: House): Row => ({
     massCell(line.eachKg, house),
     massCell(line.totalKg, house),
     line.uncertaintyKg === null ? [NOT_KNOWN] : [`± ${loadMass(line.uncertaintyKg, house)}`],
-    [sourceWords(line)],
+    [takeoffSource(line)],
     [''],
   ],
   rule: 'hair',

@@ -4,6 +4,7 @@ import { tradeWord } from '#drawings';
 import type { Basis, House, LineSet } from '#house';
 import { unreachable } from '#outcome';
 import { formatLength, formatMass, kilograms, metres } from '#quantities';
+import type { TakeoffLine } from '#takeoff';
 
 /** A mass of counted bricks: half pounds are real there, since half bricks are. */
 export const brickMass = (massKg: number, house: House): string =>
@@ -57,6 +58,27 @@ export const basisWords = (basis: Basis): string => {
     default:
       return unreachable(basis);
   }
+};
+
+/** Basis and source of one line of a take-off; one without either says so. */
+export const takeoffSource = ({ basis, source }: TakeoffLine): string => {
+  const given = source ?? '';
+  if (basis === null) return given === '' ? 'no source' : given;
+  return groundsWords({ basis, source: given });
+};
+
+/** Basis and source; a source that begins with its basis says it once. */
+export const groundsWords = ({
+  basis,
+  source,
+}: {
+  readonly basis: Basis;
+  readonly source?: string | null;
+}): string => {
+  const word = basisWords(basis);
+  const given = source ?? '';
+  if (given === '') return word;
+  return given.startsWith(word) ? given : `${word}: ${given}`;
 };
 
 /** `640 lb, off by 13 lb at most`; says so where a mass or its tolerance is not known. */

@@ -17,6 +17,7 @@ const HOUSE: Readonly<Record<string, string>> = {
       '#assessment': './engine/assessment/index.ts',
       '#rules': './engine/rules/index.ts',
       '#documents': './documents/index.ts',
+      '#selfcheck': './selfcheck/index.ts',
     },
   }),
   'tsconfig.base.json': JSON.stringify({
@@ -29,8 +30,10 @@ const HOUSE: Readonly<Record<string, string>> = {
   'engine/assessment/index.ts': 'export type Set = number;\nexport const assess = 1;\n',
   'engine/rules/index.ts': "import type { Set } from '#assessment';\nexport type Rule = Set;\n",
   'documents/index.ts': 'export const read = 1;\n',
+  'selfcheck/index.ts': "export { CASES } from '../validation/cases.ts';\n",
   'server/index.ts': 'export const serve = 1;\n',
   'cli/main.ts': "import { curve } from '#balance';\nexport const main = curve;\n",
+  'validation/cases.ts': "import { curve } from '#balance';\nexport const CASES = [curve];\n",
   'validation/case.test.ts': "import { curve } from '#balance';\nexport const c = curve;\n",
 };
 
@@ -79,6 +82,25 @@ describe('floors and doors', () => {
       'window-from-outside',
     ],
     ['an outbuilding', 'cli/a.ts', "import '../tools/a.ts';", 'outbuilding'],
+    ['the cases, from elsewhere', 'cli/a.ts', "import '../validation/cases.ts';", 'outbuilding'],
+    [
+      'more of validation, from the self-check',
+      'selfcheck/a.ts',
+      "import '../validation/milp.ts';",
+      'outbuilding-cases',
+    ],
+    [
+      'Node, below a case of the self-check',
+      'validation/cases.ts',
+      "import './milp.ts';",
+      'case-package',
+    ],
+    [
+      'a room above the engine, below a case of the self-check',
+      'validation/cases.ts',
+      "import '#documents';",
+      'case-room',
+    ],
     ['Node, in a pure room', 'engine/motion/index.ts', "import 'node:fs';", 'packages-motion'],
     ['a module that is not there', 'cli/a.ts', "import './b.ts';", 'unresolved'],
     ['a test', 'cli/a.ts', "import '../validation/case.test.ts';", 'test-from-code'],
@@ -88,6 +110,7 @@ describe('floors and doors', () => {
   ])('refuses %s', async (_, path, text, rule) => {
     const others = {
       'tools/a.ts': '',
+      'validation/milp.ts': "import 'node:fs';",
       'server/live/b.ts': '',
       'server/auth/b.ts': '',
     };

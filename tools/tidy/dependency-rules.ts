@@ -1,11 +1,21 @@
 /** The floors and doors of floors.ts, as rules of the dependency checker. */
 import type { IForbiddenRuleType } from 'dependency-cruiser';
-import { mayOpen, OUTBUILDINGS, ROOMS, type Room, SERVER_REFUSED, SERVER_STAIR } from './floors.ts';
+import {
+  CASES_DOOR,
+  mayOpen,
+  OUTBUILDINGS,
+  ROOMS,
+  type Room,
+  SERVER_REFUSED,
+  SERVER_STAIR,
+} from './floors.ts';
 
 type Rule = IForbiddenRuleType;
 
 const TESTS = '\\.(test|contract)\\.tsx?$';
 const inside = (folders: readonly string[]): string => `^(${folders.join('|')})/`;
+const exactly = (files: readonly string[]): string =>
+  `^(${files.join('|').replaceAll('.', '\\.')})$`;
 const EVERY_ROOM = ROOMS.map(({ folder }) => folder);
 
 const error = (name: string, comment: string): Pick<Rule, 'name' | 'comment' | 'severity'> => ({
@@ -54,8 +64,29 @@ const windows: readonly Rule[] = [
   },
   {
     ...error('outbuilding', 'no room opens an outbuilding'),
-    from: { path: inside(EVERY_ROOM), pathNot: TESTS },
+    from: { path: inside(EVERY_ROOM), pathNot: [TESTS, `^${CASES_DOOR.opener}/`] },
     to: { path: inside(OUTBUILDINGS) },
+  },
+  {
+    ...error('outbuilding-cases', 'of all outbuildings the lists of validation cases only'),
+    from: { path: `^${CASES_DOOR.opener}/`, pathNot: TESTS },
+    to: { path: inside(OUTBUILDINGS), pathNot: exactly(CASES_DOOR.files) },
+  },
+];
+
+/** What the cases may not so much as reach, so that they run in a browser and an installation. */
+const ABOVE_CASES = ROOMS.filter(({ floor, name }) => floor > 10 && name !== CASES_DOOR.opener);
+
+const cases: readonly Rule[] = [
+  {
+    ...error('case-room', 'only doors of the engine below a case that the self-check reruns'),
+    from: { path: exactly(CASES_DOOR.files) },
+    to: { path: inside(ABOVE_CASES.map(({ folder }) => folder)), reachable: true },
+  },
+  {
+    ...error('case-package', 'no package and nothing of Node below a case of the self-check'),
+    from: { path: exactly(CASES_DOOR.files) },
+    to: { path: '^(node_modules/|node:)|^[a-z_]+$', reachable: true },
   },
 ];
 
@@ -114,6 +145,7 @@ const serverStair = (): readonly Rule[] =>
 export const dependencyRules = (): Rule[] => [
   ...ROOMS.flatMap(stairs),
   ...windows,
+  ...cases,
   ...ROOMS.flatMap(packagesOf),
   ...serverStair(),
   ...everywhere,

@@ -60,6 +60,8 @@ export const ROOMS: readonly Room[] = [
   },
   { name: 'events', folder: 'events', floor: 11, zone: 'pure', packages: ['zod'], highest: 5 },
   { name: 'drawings', folder: 'drawings', floor: 11, zone: 'pure', packages: [] },
+  // Reruns the validation cases: the one room with a way into an outbuilding, see CASES_DOOR.
+  { name: 'selfcheck', folder: 'selfcheck', floor: 11, zone: 'pure', packages: [] },
   {
     name: 'sheets',
     folder: 'sheets',
@@ -67,14 +69,17 @@ export const ROOMS: readonly Room[] = [
     zone: 'pure',
     packages: ['qrcode-generator'],
     not: ['documents', 'events'],
+    // A sheet prints a report that others ran.
+    typesOnly: ['selfcheck'],
   },
   { name: 'print', folder: 'print', floor: 13, zone: 'node', packages: 'any' },
+  { name: 'installation', folder: 'installation', floor: 13, zone: 'node', packages: 'any' },
   { name: 'server', folder: 'server', floor: 14, zone: 'node', packages: 'any' },
   { name: 'web', folder: 'web', floor: 14, zone: 'browser', packages: 'any', not: ['print'] },
   { name: 'cli', folder: 'cli', floor: 14, zone: 'node', packages: 'any' },
 ];
 
-/** Folders with code that are no rooms: nobody opens them. */
+/** Folders with code that are no rooms: nobody opens them, but `selfcheck` through CASES_DOOR. */
 export const OUTBUILDINGS = [
   'tools',
   'validation',
@@ -85,6 +90,12 @@ export const OUTBUILDINGS = [
   'examples',
   'bin',
 ] as const;
+
+/** The lists of validation cases, which `selfcheck` reruns on the installed program. */
+export const CASES_DOOR = {
+  opener: 'selfcheck',
+  files: ['validation/cases.ts', 'validation/development-cases.ts'],
+} as const;
 
 /** The small stair inside `server`, lowest step first; rooms of one step do not open each other. */
 export const SERVER_STAIR: readonly (readonly string[])[] = [['log', 'auth'], ['live'], ['http']];

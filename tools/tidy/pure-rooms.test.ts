@@ -34,7 +34,13 @@ describe('pure rooms', () => {
     expect(faultsOf(text, 'documents/a.ts')).toHaveLength(1);
     expect(faultsOf(text, 'drawings/a.ts')).toHaveLength(1);
     expect(faultsOf(text, 'sheets/a.ts')).toHaveLength(1);
+    expect(faultsOf(text, 'selfcheck/a.ts')).toHaveLength(1);
     expect(faultsOf(text, 'server/a.ts')).toEqual([]);
     expect(faultsOf(text, 'engine/balance/a.test.ts')).toEqual([]);
+  });
+
+  it('looks in the cases that the self-check reruns', () => {
+    expect(faultsOf('Date.now();', 'validation/house/a/case.ts')).toHaveLength(1);
+    expect(faultsOf('process.env;', 'validation/record.ts')).toEqual([]);
   });
 });

@@ -35,7 +35,12 @@ const BY_MACHINE = [
   'getHours',
 ];
 
+/** Cases run wherever the program does; only the record of their errors is for a disk. */
+const isCase = (path: string): boolean =>
+  path.startsWith('validation/') && path !== 'validation/record.ts';
+
 const isPure = (path: string): boolean =>
+  isCase(path) ||
   ROOMS.some(({ zone, folder }) => zone === 'pure' && path.startsWith(`${folder}/`));
 
 /** `item.process`, `{ process: 1 }` and `type X = { Date: ... }` name a field, not the global. */

@@ -4,31 +4,7 @@
  */
 import type { MixTask, StackInput } from '#balance';
 import { GRAVITY } from '#quantities';
-
-type Draw = {
-  /** A whole number from `from` to `to`, both included. */
-  readonly whole: (from: number, to: number) => number;
-  readonly chance: (share: number) => boolean;
-};
-
-/**
- * A 32-bit generator by multiplying and mixing. Good enough to spread cases, and nothing else.
- *
- * Source  common practice: a Weyl sequence with a finalising mix (mulberry32), from memory
- */
-export const drawFrom = (seed: number): Draw => {
-  let state = seed >>> 0;
-  const unit = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-  return {
-    whole: (from, to) => from + Math.floor(unit() * (to - from + 1)),
-    chance: (share) => unit() < share,
-  };
-};
+import { type Draw, drawFrom } from '../draw.ts';
 
 /** Steps of 50 g and of half a millimetre, written so that the decimals are exact. */
 const mass = (steps: number): number => steps / 20;

@@ -14,6 +14,7 @@ describe('address', () => {
     '/set/A%2FB',
     '/sheets',
     '/sheets/balance-card/11?house=kestlemere',
+    '/self-check',
     '/house?house=skelderwick&show=regatta',
   ])('comes back as it was: %s', (url) => {
     expect(writeAddress(there(url))).toBe(url);

@@ -7,6 +7,7 @@ export type Place =
   /** The list of sheets, or one of them: `balance-card/11`. */
   | { readonly kind: 'sheets'; readonly sheet: string | null }
   | { readonly kind: 'house' }
+  | { readonly kind: 'selfCheck' }
   | { readonly kind: 'nowhere'; readonly path: string };
 
 export type Address = {
@@ -34,6 +35,7 @@ const placeOf = (path: string): Place => {
   if (first === 'sheets') {
     return { kind: 'sheets', sheet: rest.length === 0 ? null : rest.join('/') };
   }
+  if (first === 'self-check' && rest.length === 0) return { kind: 'selfCheck' };
   return first === 'house' && rest.length === 0 ? { kind: 'house' } : { kind: 'nowhere', path };
 };
 
@@ -49,6 +51,8 @@ const pathOf = (place: Place): string => {
         : `/sheets/${place.sheet.split('/').map(encodeURIComponent).join('/')}`;
     case 'house':
       return '/house';
+    case 'selfCheck':
+      return '/self-check';
     case 'nowhere':
       return place.path;
     default:

@@ -1,8 +1,11 @@
 /** The title block that closes every screen at the foot right, and who types on this device. */
 import { type ReactNode, useId, useState } from 'react';
 import { sayMoment, unitWords } from '#sheets';
+import { Link } from '../address/link.tsx';
 import { NOBODY, nameOnDevice, rememberName } from '../keeping/name-on-device.ts';
 import { useWork } from '../reckoning/use-work.ts';
+import { cellWords } from '../self-check/screens.ts';
+import { useChecks } from '../self-check/use-checks.ts';
 
 const NameField = () => {
   const id = useId();
@@ -47,6 +50,7 @@ const shownWords = (nowMs: number, isDemo: boolean): string => {
 
 export const TitleBlock = ({ drawing, scale }: TitleBlockProps) => {
   const { house, state, kept, nowMs } = useWork();
+  const checks = useChecks();
   const recorded = state === null ? 'nothing recorded' : `${sayMoment(state.at)}, ${state.by}`;
   return (
     <footer className="foot-line">
@@ -61,6 +65,9 @@ export const TitleBlock = ({ drawing, scale }: TitleBlockProps) => {
         <Cell term="recorded">{recorded}</Cell>
         <Cell term="shown">{shownWords(nowMs, house.demo)}</Cell>
         <Cell term="revision">{kept.show.server.revision}</Cell>
+        <Cell term="self-check">
+          <Link to={{ kind: 'selfCheck' }}>{cellWords(checks)}</Link>
+        </Cell>
         <NameField />
       </dl>
     </footer>

@@ -1,5 +1,6 @@
 /** The server's answers, as far as the screens ask. Nothing here decides anything. */
 import type { Refusal } from '#outcome';
+import type { SelfCheckRecord } from '#selfcheck';
 import type { JsonObject } from './json.ts';
 
 export type DocumentKind = 'house' | 'show' | 'state';
@@ -108,3 +109,5 @@ export const server: Server = {
   take: (database, house) =>
     ask<Databases>('/api/database', withBody('POST', { database, ...house })),
 };
+
+export const askSelfCheck = (): Promise<SelfCheckRecord> => ask('/api/self-check');

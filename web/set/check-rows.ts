@@ -65,6 +65,22 @@ const givenLimit = ({ title, limit }: Working, { lineSet }: SetAssessment, house
   return arbor === null ? UNLIMITED : limitOf(arbor.massLimit, 'mass', house);
 };
 
+/** A row for a working whose own limit is all that it is held against. */
+export const rowOfWorking = (working: Working, house: House): CheckRow => {
+  const { result, limit, title } = working;
+  return {
+    title,
+    value:
+      result.value === null
+        ? 'unknown'
+        : sayMeasure(result.value, house, { round: limit === null ? 'nearest' : 'up' }),
+    limit: limit === null ? 'no limit given' : sayMeasure(limit.value, house, { round: 'down' }),
+    source: limit === null ? '' : limit.source,
+    workings: [working],
+    isPast: isPast(working),
+  };
+};
+
 export const checkRows = (set: SetAssessment, house: House): readonly CheckRow[] => [
   ...(set.hang === null ? [] : [loadRow(set, house)]),
   ...workingsOf(set, house).map((working) => {

@@ -53,6 +53,25 @@ const Row = ({ row }: { readonly row: CheckRow }) => {
   );
 };
 
+export const CheckTable = ({ rows }: { readonly rows: readonly CheckRow[] }) => (
+  <table className="plain check-table">
+    <thead>
+      <tr>
+        <th scope="col">what</th>
+        <th scope="col" className="number">
+          value
+        </th>
+        <th scope="col">limit, and whose</th>
+      </tr>
+    </thead>
+    <tbody>
+      {rows.map((row) => (
+        <Row key={row.title} row={row} />
+      ))}
+    </tbody>
+  </table>
+);
+
 export const Checks = ({ each }: { readonly each: SetReckoning }) => {
   const { house } = useWork();
   const rows = checkRows(each.set, house);
@@ -62,22 +81,7 @@ export const Checks = ({ each }: { readonly each: SetReckoning }) => {
       {rows.length === 0 ? (
         <p className="quiet">Nothing hangs here in this show, so there is nothing to check.</p>
       ) : (
-        <table className="plain">
-          <thead>
-            <tr>
-              <th scope="col">what</th>
-              <th scope="col" className="number">
-                value
-              </th>
-              <th scope="col">limit, and whose</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((row) => (
-              <Row key={row.title} row={row} />
-            ))}
-          </tbody>
-        </table>
+        <CheckTable rows={rows} />
       )}
     </section>
   );

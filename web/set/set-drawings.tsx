@@ -69,7 +69,7 @@ export const SetDrawings = ({ each, table }: DrawingsProps) => {
         <FromTheHouse set={set} house={house} />
       </div>
       <Needs each={each} />
-      <BattenFront set={set} house={house} />
+      {isDrawnLoaded(set) ? null : <BattenFront set={set} house={house} />}
     </>
   );
 };
@@ -172,6 +172,10 @@ const FromTheHouse = ({ set, house }: PartProps) => {
   );
   return <Measured title="From the house" className="hung" draw={hung} />;
 };
+
+/** The batten on its lines, drawn below, shows all of it and more. */
+const isDrawnLoaded = ({ structure }: SetAssessment): boolean =>
+  structure.known && structure.value.hungNeeds.length === 0;
 
 const BattenFront = ({ set, house }: PartProps) => {
   const front = useCallback(

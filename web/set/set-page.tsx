@@ -1,6 +1,7 @@
 /** One set whole: how it stands, how it balances over its travel, its bricks, its checks. */
 import { tradeWord } from '#drawings';
 import type { Basis } from '#house';
+import { BattenPart } from '../batten/batten-part.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { GridArea } from '../grid/grid-area.tsx';
@@ -47,6 +48,7 @@ const OneSet = ({ each }: { readonly each: SetReckoning }) => {
       <SetHead each={each} />
       <SetFindings each={each} degree="stop" />
       <SetDrawings each={each} table={table ?? null} />
+      <BattenPart set={each.set} house={house} />
       {isHung ? (
         <section className="set-part" aria-labelledby="items-head">
           <h2 id="items-head">What hangs here</h2>

@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { type Block, type Sheet, sheetOf } from '#sheets';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
 import { useWork } from '../reckoning/use-work.ts';
+import { SAID_ABOVE } from '../self-check/screens.ts';
 
 export const useCard = (set: string): Sheet | undefined => {
   const { house, show, state, assessment, findings, kept, nowMs } = useWork();
@@ -10,7 +11,8 @@ export const useCard = (set: string): Sheet | undefined => {
   return useMemo(() => {
     const printedAt = new Date(nowMs).toISOString();
     const stamp = { revision, printedAt, printedBy: nameOnDevice() };
-    const context = { house, show, state, assessment, findings, stamp };
+    const selfCheck = SAID_ABOVE;
+    const context = { house, show, state, assessment, findings, stamp, selfCheck };
     return sheetOf(context, `balance-card/${set}`);
   }, [house, show, state, assessment, findings, revision, nowMs, set]);
 };

@@ -1,7 +1,7 @@
 /** Every sheet that the show gives: those of the whole house, then the cards set by set. */
 import { useEffect, useRef } from 'react';
 import { tradeWord } from '#drawings';
-import { type SheetContext, sheetIds, sheetOf } from '#sheets';
+import { SELF_CHECK_ID, type SheetContext, sheetIds, sheetOf } from '#sheets';
 import { Link } from '../address/link.tsx';
 import { useWork } from '../reckoning/use-work.ts';
 
@@ -26,13 +26,13 @@ const SheetLink = ({
 const CardsOfSets = ({ context, chosen }: ListProps) => {
   const { house, sets } = useWork();
   const ids = new Set(sheetIds(context));
-  const card = (kind: string, title: string, id: string) =>
+  const card = (kind: string, words: string, id: string, name = `${words} card`) =>
     ids.has(`${kind}/${id}`) ? (
       <SheetLink
         id={`${kind}/${id}`}
         chosen={chosen}
-        words={title}
-        name={`${title} card, ${tradeWord(house, 'set')} ${id}`}
+        words={words}
+        name={`${name}, ${tradeWord(house, 'set')} ${id}`}
       />
     ) : null;
   return (
@@ -42,7 +42,7 @@ const CardsOfSets = ({ context, chosen }: ListProps) => {
         <tr>
           <th scope="col">set</th>
           <th scope="col">hangs there</th>
-          <th scope="col" colSpan={2}>
+          <th scope="col" colSpan={3}>
             cards
           </th>
         </tr>
@@ -54,6 +54,7 @@ const CardsOfSets = ({ context, chosen }: ListProps) => {
             <td>{set.hang?.name ?? 'empty'}</td>
             <td>{card('balance-card', 'balance', id)}</td>
             <td>{card('hanging-card', 'hanging', id)}</td>
+            <td>{card('calculation-report', 'report', id, 'calculation report')}</td>
           </tr>
         ))}
       </tbody>
@@ -80,13 +81,11 @@ export const SheetList = ({ context, chosen }: ListProps) => {
   return (
     <nav className="leaf-choice" aria-label="Sheets of this show">
       <ul>
-        {sheetIds(context)
-          .filter((id) => !id.includes('/'))
-          .map((id) => (
-            <li key={id}>
-              <SheetLink id={id} chosen={chosen} words={sheetOf(context, id)?.title ?? id} />
-            </li>
-          ))}
+        {[...sheetIds(context).filter((id) => !id.includes('/')), SELF_CHECK_ID].map((id) => (
+          <li key={id}>
+            <SheetLink id={id} chosen={chosen} words={sheetOf(context, id)?.title ?? id} />
+          </li>
+        ))}
       </ul>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys */}
       <section ref={box} className="leaf-cards-box" aria-label="Cards set by set" tabIndex={0}>

@@ -5,6 +5,7 @@ import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
 import { useWork, type Work } from '../reckoning/use-work.ts';
+import { useChecks } from '../self-check/use-checks.ts';
 import { CodeQuestion } from './code-question.tsx';
 import { PrintLinks } from './print-links.tsx';
 import { SheetList } from './sheet-list.tsx';
@@ -15,6 +16,9 @@ const useContextOf = (work: Work): SheetContext => {
   const [printedAt] = useState(() => new Date().toISOString());
   const { house, show, state, assessment, findings, kept } = work;
   const revision = `house ${kept.house.server.revision}, show ${kept.show.server.revision}`;
+  const { browser, server } = useChecks();
+  // The server makes the prints; before it has answered nothing is known of it.
+  const { installation } = browser;
   return useMemo(
     () => ({
       house,
@@ -23,8 +27,9 @@ const useContextOf = (work: Work): SheetContext => {
       assessment,
       findings,
       stamp: { revision, printedAt, printedBy: nameOnDevice() },
+      selfCheck: server ?? { installation, state: { is: 'notRun' } },
     }),
-    [house, show, state, assessment, findings, revision, printedAt],
+    [house, show, state, assessment, findings, revision, printedAt, installation, server],
   );
 };
 

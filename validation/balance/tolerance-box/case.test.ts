@@ -1,11 +1,11 @@
-import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { BalanceItem, BalanceSet } from '#balance';
 import { imbalanceAt, imbalanceUncertainty } from '#balance';
 import { GRAVITY } from '#quantities';
 import { openHighs } from '../../bricks/milp.ts';
+import { type Draw, drawn, type Make } from '../../draw.ts';
 import { record } from '../../record.ts';
-import { bareSet, between } from '../random-sets.ts';
+import { anySet } from '../random-sets.ts';
 
 const SEED = 20_273;
 const TOLERANCE = 1e-5;
@@ -13,32 +13,36 @@ const TOLERANCE = 1e-5;
 /** One unknown mass: how much of it pulls on the batten, and between which masses it lies. */
 type Unknown = { readonly share: number; readonly massKg: number; readonly doubtKg: number };
 
-const sizes = {
-  mass: between(20, 400),
-  drop: between(2, 8),
-  pick: between(0, 1),
-  uncertainty: between(0, 20),
-};
-const item: fc.Arbitrary<BalanceItem> = fc.oneof(
-  fc.record({ kind: fc.constant('tipping' as const), ...sizes, centre: between(0.1, 0.9) }),
-  fc.record({ kind: fc.constant('standing' as const), ...sizes }),
-  fc.record({
-    kind: fc.constant('cloth' as const),
-    mass: between(20, 200),
-    drop: between(2, 8),
-    tie: between(0, 1),
-    hem: between(1, 30),
-    uncertainty: between(0, 10),
-    hemUncertainty: between(0, 1),
-  }),
-  fc.record({
-    kind: fc.constant('loom' as const),
-    massPerLength: between(1, 5),
-    length: between(25, 40),
-    fixedAt: between(8, 12),
-    uncertainty: between(0, 10),
-  }),
-);
+const sizesOf = ({ toEnds }: Draw) => ({
+  mass: toEnds(20, 400),
+  drop: toEnds(2, 8),
+  pick: toEnds(0, 1),
+  uncertainty: toEnds(0, 20),
+});
+const tipping: Make<BalanceItem> = (draw) => ({
+  kind: 'tipping',
+  ...sizesOf(draw),
+  centre: draw.toEnds(0.1, 0.9),
+});
+const standing: Make<BalanceItem> = (draw) => ({ kind: 'standing', ...sizesOf(draw) });
+const cloth: Make<BalanceItem> = ({ toEnds }) => ({
+  kind: 'cloth',
+  mass: toEnds(20, 200),
+  drop: toEnds(2, 8),
+  tie: toEnds(0, 1),
+  hem: toEnds(1, 30),
+  uncertainty: toEnds(0, 10),
+  hemUncertainty: toEnds(0, 1),
+});
+const loom: Make<BalanceItem> = ({ toEnds }) => ({
+  kind: 'loom',
+  massPerLength: toEnds(1, 5),
+  length: toEnds(25, 40),
+  fixedAt: toEnds(8, 12),
+  uncertainty: toEnds(0, 10),
+});
+const item: Make<BalanceItem> = (draw) =>
+  draw.oneOf<Make<BalanceItem>>([tipping, standing, cloth, loom])(draw);
 
 /** What hangs, by the geometry of the piece alone. */
 const unknownsOf = (one: BalanceItem, heightM: number): readonly Unknown[] => {
@@ -68,19 +72,17 @@ const unknownsOf = (one: BalanceItem, heightM: number): readonly Unknown[] => {
   }
 };
 
-const doubtful = fc
-  .record({
-    bare: fc.oneof(bareSet(1), bareSet(2)),
-    items: fc.array(item, { minLength: 1, maxLength: 4 }),
-    battenUncertainty: between(0, 4),
-    carriageUncertainty: between(0, 3),
-    brickUncertainty: between(0, 10),
-    part: between(0, 1),
-  })
-  .map(({ bare, part, ...rest }) => ({
-    set: { ...bare, ...rest } satisfies BalanceSet,
-    heightM: bare.lowStop + part * (bare.highStop - bare.lowStop),
-  }));
+const doubtful = (draw: Draw) => {
+  const bare = anySet(draw);
+  const set = {
+    ...bare,
+    items: draw.several(1, 4, item),
+    battenUncertainty: draw.toEnds(0, 4),
+    carriageUncertainty: draw.toEnds(0, 3),
+    brickUncertainty: draw.toEnds(0, 10),
+  } satisfies BalanceSet;
+  return { set, heightM: draw.toEnds(bare.lowStop, bare.highStop) };
+};
 
 const problemOf = (direction: 'Maximize' | 'Minimize', unknowns: readonly Unknown[]): string => {
   const sum = unknowns
@@ -101,7 +103,7 @@ it(`VAL-BAL-13 a solver finds no worse corner and no better bound (seed ${SEED})
     expect(result.Status).toBe('Optimal');
     return result.ObjectiveValue;
   };
-  const errors = fc.sample(doubtful, { seed: SEED, numRuns: 120 }).flatMap(({ set, heightM }) => {
+  const errors = drawn(doubtful, { seed: SEED, count: 120 }).flatMap(({ set, heightM }) => {
     const arbor = { share: -1 / set.purchase };
     const unknowns: readonly Unknown[] = [
       { share: 1, massKg: set.batten, doubtKg: set.battenUncertainty },

@@ -1,0 +1,2 @@
+export { hashOfFiles, programFiles } from './program-files.ts';
+export { thisInstallation } from './this-installation.ts';

@@ -1,0 +1,146 @@
+/** Gallery floors: what lies on them now, and with every show brick of the house come back. */
+import type { FloorTotal } from '#assessment';
+import { tradeWord } from '#drawings';
+import type { Reckoned } from '#findings';
+import type { Gallery, House, Known } from '#house';
+import type { SheetContext } from '../context.ts';
+import { BODY_WIDTH } from '../page-parts.ts';
+import type { Block, Column, Row, Table } from '../sheet.ts';
+import { strong } from '../sheet.ts';
+import { NOT_KNOWN, withGrounds } from '../words/say-known.ts';
+import { sayMeasure } from '../words/say-measure.ts';
+import { loadMass } from '../words/say-set.ts';
+import { massUnit } from '../words/say-units.ts';
+import { inHouseWords } from '../words/trade-translation.ts';
+import { fitted } from './column-shares.ts';
+import { keptNotes } from './kept-notes.ts';
+
+type FloorKind = 'pressure' | 'forcePerLength' | 'count';
+
+const sayLoad = (value: Reckoned<number>, kind: FloorKind, house: House): string =>
+  value.known ? sayMeasure({ value: value.value, kind }, house, { round: 'up' }) : NOT_KNOWN;
+
+const sayLimit = (value: Known<number>, kind: FloorKind, house: House): string =>
+  value.known ? sayMeasure({ value: value.value, kind }, house, { round: 'down' }) : NOT_KNOWN;
+
+const whenWords = (when: FloorTotal['when'], house: House): string => {
+  const bricks = tradeWord(house, 'bricks');
+  return when === 'recorded'
+    ? 'as counted'
+    : `every show ${bricks.slice(0, -1)} of the house on it`;
+};
+
+const checksOf = (gallery: Gallery, total: FloorTotal) =>
+  [
+    { kind: 'pressure', load: total.pressure, limit: gallery.floorLimit },
+    { kind: 'forcePerLength', load: total.lineLoad, limit: gallery.lineLoadLimit },
+    { kind: 'count', load: total.courses, limit: gallery.coursesAllowed },
+  ] as const;
+
+const isPast = (load: Reckoned<number>, limit: Known<number>): boolean =>
+  load.known && limit.known && load.value > limit.value;
+
+const totalRow = (gallery: Gallery, total: FloorTotal, house: House): Row => {
+  const checks = checksOf(gallery, total);
+  const { bricks } = total;
+  return {
+    cells: [
+      [whenWords(total.when, house)],
+      [bricks.known ? loadMass(bricks.value, house) : NOT_KNOWN],
+      ...checks.flatMap(({ kind, load, limit }) => {
+        const said = sayLoad(load, kind, house);
+        return [
+          [isPast(load, limit) ? strong(`${said} OVER`) : strong(said)],
+          [sayLimit(limit, kind, house)],
+        ];
+      }),
+    ],
+    rule: checks.some(({ load, limit }) => isPast(load, limit)) ? 'thick' : 'hair',
+  };
+};
+
+const galleryRows = (gallery: Gallery, totals: readonly FloorTotal[], house: House) => {
+  const people = withGrounds(gallery.peopleAndTools, (massKg) => loadMass(massKg, house));
+  const group: Row = {
+    cells: [[strong(gallery.name), `  people and tools ${people} counted in, over the floor`]],
+    rule: 'hair',
+    isGroup: true,
+  };
+  return [group, ...totals.map((total) => totalRow(gallery, total, house))];
+};
+
+const floorTable = ({ house, assessment }: SheetContext): Table => {
+  const column = (head: string, align: Column['align'] = 'right'): Column => ({
+    head,
+    align,
+    share: 0,
+  });
+  const bricks = tradeWord(house, 'bricks');
+  return fitted(
+    {
+      kind: 'table',
+      columns: [
+        column('Gallery floor', 'left'),
+        {
+          ...column(`${bricks.charAt(0).toUpperCase()}${bricks.slice(1)}`),
+          unit: massUnit(house.units),
+        },
+        column('Whole floor'),
+        column('limit'),
+        column('Along a row'),
+        column('limit'),
+        column('Courses'),
+        column('limit'),
+      ],
+      rows: house.galleries.flatMap((gallery) => {
+        const own = assessment.totals.floors.filter((total) => total.gallery === gallery.id);
+        return galleryRows(gallery, own, house);
+      }),
+    },
+    BODY_WIDTH.landscape,
+  );
+};
+
+export const floorBlocks = (context: SheetContext): readonly Block[] =>
+  context.house.galleries.length === 0
+    ? [{ kind: 'text', words: ['No loading gallery is described.'] }]
+    : [
+        floorTable(context),
+        keptNotes('How the floors come about', [
+          [
+            strong('Whole floor: '),
+            inHouseWords('g · (bricks + people and tools) / floor area. ', context.house),
+            strong('Along a row: '),
+            inHouseWords(
+              'one row of bricks along the gallery, as many courses as they need, the densest ' +
+                'kind in every course. Every show brick on one gallery is the most that a strike ' +
+                'can bring back to it.',
+              context.house,
+            ),
+          ],
+        ]),
+      ];
+
+/** What the floors lack, with why; a gallery by its name. */
+export const floorUnknowns = (
+  { galleries }: House,
+  floors: readonly FloorTotal[],
+): readonly string[] => [
+  ...galleries.flatMap((gallery) =>
+    (
+      [
+        ['floor limit', gallery.floorLimit],
+        ['limit along a row', gallery.lineLoadLimit],
+        ['courses allowed', gallery.coursesAllowed],
+        ['people and tools', gallery.peopleAndTools],
+      ] as const
+    ).flatMap(([what, known]) =>
+      known.known
+        ? []
+        : [`${gallery.name}: ${what}${known.why === undefined ? '' : ` (${known.why})`}`],
+    ),
+  ),
+  ...floors.flatMap(({ bricks, pressure, courses, lineLoad }) =>
+    [bricks, pressure, courses, lineLoad].flatMap((each) => (each.known ? [] : each.needs)),
+  ),
+];

@@ -1,0 +1,8 @@
+/** Notes that no page parts in the middle: small, each a row under a head that says what they are. */
+import type { Row, Table, Words } from '../sheet.ts';
+
+export const keptNotes = (head: string, notes: readonly Words[]): Table => ({
+  kind: 'table',
+  columns: [{ head, align: 'left', share: 1 }],
+  rows: notes.map((words): Row => ({ cells: [words], rule: 'hair', isMuted: true })),
+});

@@ -1,0 +1,22 @@
+/** A failed case of a calculation that a sheet rests on is said before anything else on it. */
+import type { SheetContext } from '../context.ts';
+import { failedOf, RESTS_ON } from '../rests-on.ts';
+import type { Notice, SheetKind } from '../sheet.ts';
+import { SELF_CHECK_FAILED, sayFailed } from '../words/say-self-check.ts';
+import { inHouseWords } from '../words/trade-translation.ts';
+
+export const selfCheckNotice = (
+  { house, selfCheck }: SheetContext,
+  kind: SheetKind,
+): readonly Notice[] => {
+  const failed = failedOf(selfCheck.state, RESTS_ON[kind]);
+  if (failed.length === 0) return [];
+  return [
+    {
+      kind: 'notice',
+      degree: 'danger',
+      heading: `${SELF_CHECK_FAILED}: DO NOT WORK BY THIS`,
+      words: [inHouseWords(sayFailed(failed), house)],
+    },
+  ];
+};

@@ -1,0 +1,113 @@
+/** Loft wells: what the lines of all sets put on each slot of the grid. */
+import type { WellTotal } from '#assessment';
+import type { House } from '#house';
+import type { SheetContext } from '../context.ts';
+import { BODY_WIDTH } from '../page-parts.ts';
+import type { Block, Row, Table, Words } from '../sheet.ts';
+import { strong } from '../sheet.ts';
+import { sideAndDistance } from '../words/say-across.ts';
+import { steelForce, steelUnit } from '../words/say-force.ts';
+import { inHouseWords } from '../words/trade-translation.ts';
+import { forceOr, isPast, left, limitCell, NONE, right, share, spare } from './carrier-cells.ts';
+import { fitted } from './column-shares.ts';
+import { keptNotes } from './kept-notes.ts';
+
+const wellTotalIn = (
+  { assessment }: SheetContext,
+  well: string,
+  when: WellTotal['when'],
+): WellTotal | undefined =>
+  assessment.totals.wells.find((each) => each.well === well && each.when === when);
+
+const wellForce = (of: WellTotal | undefined): number | null =>
+  of?.force.known === true ? of.force.value.value : null;
+
+/** The set that puts most on a well. */
+const mostWords = (of: WellTotal | undefined, house: House): string => {
+  if (of?.force.known !== true) return NONE;
+  const most = of.force.value.sets.reduce<{ readonly set: string; readonly value: number } | null>(
+    (worst, each) => (worst === null || each.value > worst.value ? each : worst),
+    null,
+  );
+  return most === null ? NONE : `${steelForce(most.value, house)} (${most.set})`;
+};
+
+const wellsTable = (context: SheetContext): Table => {
+  const { house } = context;
+  const unit = steelUnit(house);
+  const rows = house.loftWells.map((well): Row => {
+    const planned = wellTotalIn(context, well.id, 'planned');
+    const valueN = wellForce(planned);
+    return {
+      cells: [
+        [strong(well.id)],
+        [sideAndDistance(well.x, house)],
+        [strong(forceOr(valueN, house))],
+        [limitCell(well.limit, house)],
+        [share(valueN, well.limit, house)],
+        [spare(valueN, well.limit, house)],
+        [mostWords(planned, house)],
+        [forceOr(wellForce(wellTotalIn(context, well.id, 'bare')), house)],
+      ],
+      rule: isPast(valueN, well.limit) ? 'thick' : 'hair',
+    };
+  });
+  return fitted(
+    {
+      kind: 'table',
+      columns: [
+        left('Loft well'),
+        left('From the centre'),
+        right('As planned', unit),
+        right('Limit', unit),
+        right('Of limit'),
+        right('To spare', unit),
+        right('Most from a set', unit),
+        right('Nothing hung', unit),
+      ],
+      rows,
+    },
+    BODY_WIDTH.landscape,
+  );
+};
+
+const noWellWords = ({ assessment }: SheetContext): readonly Words[] => {
+  const counts = new Map<string, number>();
+  for (const { set } of assessment.totals.linesOnNoWell) {
+    counts.set(set, (counts.get(set) ?? 0) + 1);
+  }
+  if (counts.size === 0) return [];
+  const sets = [...counts].map(([set, count]) => `${count} of set ${set}`);
+  return [
+    [
+      strong('On no well that the house lists: '),
+      `lines, ${sets.join(', ')}. What they put on the grid is in no total.`,
+    ],
+  ];
+};
+
+export const wellBlocks = (context: SheetContext): readonly Block[] =>
+  context.house.loftWells.length === 0
+    ? [
+        {
+          kind: 'text',
+          words: ['No loft well is described: what the lines put on the grid is not added up.'],
+        },
+      ]
+    : [
+        wellsTable(context),
+        keptNotes('How the wells come about', [
+          [
+            strong('Loft wells: '),
+            inHouseWords(
+              'the tensions of all lines at their loft blocks, each set in its heaviest state, ' +
+                'all sets at once. Source: equilibrium of the loft block with a level run. ',
+              context.house,
+            ),
+            strong('Left out: '),
+            'the sideways part, as large as this one, which the grid takes in its plane; ',
+            'starts and stops.',
+          ],
+          ...noWellWords(context),
+        ]),
+      ];

@@ -1,0 +1,60 @@
+/** Words of the self-check, on paper and on screen. */
+import { unreachable } from '#outcome';
+import type { Calculation, FailedCase, Measure, SelfCheckState } from '#selfcheck';
+
+/** In US words of the trade; a house of its own words puts them through `inHouseWords`. */
+export const CALCULATION_WORDS: Readonly<Record<Calculation, string>> = {
+  quantities: 'units and conversions',
+  house: 'travel, reach and stacks',
+  takeoff: 'take-off',
+  balance: 'balance',
+  bricks: 'bricks',
+  'pull-test': 'pull tests',
+  beam: 'battens on their lines',
+  lines: 'lift lines, blocks and totals',
+};
+
+/** What it proves, and what it does not. */
+export const SELF_CHECK_CAUTION =
+  'It proves that the program computes on this machine what it computed when it was checked. ' +
+  'It certifies nothing, and says nothing of what no case covers.';
+
+const FIGURES = 2;
+
+/** Errors are known to be small, not how small to the last digit. */
+export const sayError = (error: number): string => {
+  const rounded = Number(error.toPrecision(FIGURES));
+  return rounded === 0 || (rounded >= 0.001 && rounded < 1e6)
+    ? String(rounded)
+    : rounded.toExponential();
+};
+
+export const sayWorst = ({ error, unit }: Measure): string => `${sayError(error)} ${unit}`;
+
+const listed = (words: readonly string[]): string => [...new Set(words)].join('; ');
+
+/** Which calculations failed, in words, and by which cases. */
+export const sayFailed = (failed: readonly FailedCase[]): string => {
+  const names = listed(failed.map(({ calculation }) => CALCULATION_WORDS[calculation]));
+  const cases = failed.map(({ id }) => id).join(', ');
+  return (
+    'On this machine the program does not compute as it did when it was checked. ' +
+    `It fails in: ${names} (${cases}). Do not work by what is shown here.`
+  );
+};
+
+export const SELF_CHECK_FAILED = 'SELF-CHECK FAILED';
+
+/** A few words for the foot of a sheet; nothing where the check is done. */
+export const sayUnfinished = (state: SelfCheckState): string | null => {
+  switch (state.is) {
+    case 'notRun':
+      return 'Self-check not run.';
+    case 'running':
+      return 'Self-check not finished.';
+    case 'done':
+      return null;
+    default:
+      return unreachable(state);
+  }
+};

@@ -1,0 +1,63 @@
+/** Which calculations each screen rests on: a failed case of one of them is said on the screen. */
+import { unreachable } from '#outcome';
+import type { Calculation, FailedCase, SelfCheckRecord } from '#selfcheck';
+import { failedOf, sayUnfinished } from '#sheets';
+import type { Place } from '../address/address.ts';
+import type { Checks } from './watch.ts';
+
+/** The wall is on every screen. */
+const WALL = ['quantities', 'house', 'takeoff', 'balance', 'bricks'] as const;
+const ALL = [...WALL, 'pull-test', 'beam', 'lines'] as const;
+
+export const restsOn = (place: Place): readonly Calculation[] => {
+  switch (place.kind) {
+    case 'hangList':
+    case 'set':
+    case 'sheets':
+      return ALL;
+    case 'house':
+      return [...WALL, 'lines'];
+    case 'selfCheck':
+    case 'nowhere':
+      return WALL;
+    default:
+      return unreachable(place);
+  }
+};
+
+/** For a sheet of which a screen takes parts: what failed stands above the screen, said once. */
+export const SAID_ABOVE: SelfCheckRecord = {
+  installation: { version: '', build: '', platform: '' },
+  state: { is: 'notRun' },
+};
+
+export type Failing = {
+  readonly who: 'browser' | 'server';
+  readonly failed: readonly FailedCase[];
+};
+
+/** What failed of it, of the browser that draws the screen and of the server that prints. */
+export const failingOn = (place: Place, { browser, server }: Checks): readonly Failing[] => {
+  const rests = restsOn(place);
+  const found: readonly Failing[] = [
+    { who: 'browser', failed: failedOf(browser.state, rests) },
+    { who: 'server', failed: server === null ? [] : failedOf(server.state, rests) },
+  ];
+  return found.filter(({ failed }) => failed.length > 0);
+};
+
+/** In the few words that a cell of the title block has room for. */
+export const cellWords = ({ browser, server }: Checks): string => {
+  const states = [browser.state, ...(server === null ? [] : [server.state])];
+  const isFailed = states.some((state) => state.is === 'done' && state.report.failed.length > 0);
+  if (isFailed) return 'FAILED';
+  if (server === null) return 'not finished';
+  if (states.some((state) => state.is !== 'done')) return 'not finished';
+  return 'within tolerance';
+};
+
+/** How far one of them is, for the page that shows both. */
+export const stateWords = ({ state }: SelfCheckRecord): string => {
+  if (state.is === 'running') return `Running: ${state.done} of ${state.total} cases are done.`;
+  return sayUnfinished(state) ?? '';
+};

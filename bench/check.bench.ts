@@ -1,6 +1,7 @@
 /**
  * A check of the whole demo house in the engine, warm: every set worked through every calculator
- * and judged by every rule, with and without reading the three files. Held against one frame of a
+ * (what each line, block, bay and well carries among them, bare, hung and in each state of it) and
+ * judged by every rule, with and without reading the three files. Held against one frame of a
  * screen at 60 Hz, since a screen that answers as one types has no longer. Then the same for a
  * house of ten times the sets (a document holds at most 400), to see that time grows with the
  * sets and no faster. Run it by itself: `node bench/check.bench.ts`.
@@ -96,6 +97,13 @@ type Documents = ReturnType<typeof read>;
 const check = ({ house, show, state }: Documents): number =>
   judge(house, show, state, assess(house, show, state), { nowMs: NOW_MS }).length;
 
+/** States in which a batten on its lines was solved; none would be a bench of something less. */
+const battensSolved = ({ house, show, state }: Documents): number =>
+  assess(house, show, state).sets.reduce((sum, { structure }) => {
+    const states = structure.known ? structure.value.states : [];
+    return sum + states.filter(({ beam }) => !('unstable' in beam)).length;
+  }, 0);
+
 /** Median time of each piece of work, ms, warm. */
 const medians = async (work: Readonly<Record<string, () => void>>): Promise<readonly number[]> => {
   const bench = new Bench({ time: 1500, iterations: 20, warmupTime: 500, warmupIterations: 10 });
@@ -118,6 +126,7 @@ export const run = async (): Promise<void> => {
   const large = copied(demo);
   const [demoRead, largeRead] = [read(demo), read(large)];
   const sets = [demoRead, largeRead].map(({ house }) => house.lineSets.length);
+  const battens = battensSolved(demoRead);
   const [parsed = NaN, whole = NaN, largeParsed = NaN, largeWhole = NaN] = await medians({
     'demo, parsed': () => check(demoRead),
     'demo, with reading': () => check(read(demo)),
@@ -129,12 +138,14 @@ export const run = async (): Promise<void> => {
   );
   line(`check of the demo, ${sets[0]} sets, ${check(demoRead)} findings`, ms(parsed));
   line('  against a frame of 16.7 ms', frames(parsed));
+  line('  battens solved in it', String(battens));
   line('check of the demo with reading its three files', ms(whole));
   line('  against a frame of 16.7 ms', frames(whole));
   line(`check of a house of ${sets[1]} sets, ${check(largeRead)} findings`, ms(largeParsed));
   line('  for each set, times that of the demo', `${perSet?.toFixed(2)} x`);
   line('check of that house with reading its files', ms(largeWhole));
   line('  for each set, times that of the demo', `${perSetWhole?.toFixed(2)} x`);
+  if (battens < (sets[0] ?? NaN)) throw new Error(`only ${battens} battens were solved`);
   if (!(parsed <= FRAMES_MAX * FRAME)) {
     throw new Error(`a check takes ${frames(parsed)}, over ${FRAMES_MAX}`);
   }

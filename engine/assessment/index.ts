@@ -1,5 +1,6 @@
 export { type ArborRoom, arborRoomOf } from './arbor-room.ts';
 export { assess, assessSet } from './assess.ts';
+export { orderPhysicsOf } from './order-physics.ts';
 export { reworked } from './structure.ts';
 export type {
   BayTotal,

@@ -1,5 +1,5 @@
 /** What each line of a set carries in one state, and what is left of its strength and its block. */
-import type { BattenSolution, Load } from '#beam';
+import type { BattenSolution } from '#beam';
 import { blocked, type Reckoned, reckoned } from '#findings';
 import type { LineSet } from '#house';
 import {
@@ -118,19 +118,9 @@ const doubtsOf = (
   for (const { load, uncertaintyKg } of [own, ...loads]) {
     if (uncertaintyKg === null) return null;
     if (uncertaintyKg === 0) continue;
-    for (const [index, share] of influenceOf(load, beam).entries()) {
+    for (const [index, share] of beam.influence('x' in load ? load.x : load).entries()) {
       sumsN[index] = (sumsN[index] ?? 0) + Math.abs(share) * GRAVITY * uncertaintyKg;
     }
   }
   return sumsN;
-};
-
-/** What a newton of the load does to each line; a spread one by Simpson's rule over its patch. */
-const influenceOf = (load: Load, beam: BattenSolution): readonly number[] => {
-  if ('x' in load) return beam.influence(load.x);
-  const { from, to } = load;
-  const [first, middle, last] = [from, (from + to) / 2, to].map(beam.influence);
-  return (first ?? []).map(
-    (share, index) => (share + 4 * (middle?.[index] ?? 0) + (last?.[index] ?? 0)) / 6,
-  );
 };

@@ -3,7 +3,14 @@ import type { BattenSolution } from '#beam';
 import { measure, type Working } from '#findings';
 import type { LineSet } from '#house';
 import type { LineState, StructureState } from './structure-types.ts';
-import { knownTerm, limitOf, type StructureCase, sourceOf, term } from './working-terms.ts';
+import {
+  heldAgainst,
+  knownTerm,
+  limitOf,
+  type StructureCase,
+  sourceOf,
+  term,
+} from './working-terms.ts';
 
 export const stateWorkings = (
   the: StructureCase,
@@ -101,9 +108,13 @@ const tensionWorking = ({ lineSet }: StructureCase, { line, number, topN }: Wors
     result: term('T_L', 'tension at the loft block', measure(topN, 'force')),
     limit: limitOf(lineSet.lineLimit, 'force'),
     source: 'equilibrium of the wire; superposition for the doubt',
-    omits: isUnsaid
-      ? 'the tolerance of a mass that nobody has given, and starts and stops: both add to it'
-      : 'starts and stops, which add to it',
+    omits: heldAgainst(
+      lineSet.lineLimit,
+      'the limit of a line',
+      isUnsaid
+        ? 'the tolerance of a mass that nobody has given, and starts and stops: both add to it'
+        : 'starts and stops, which add to it',
+    ),
   };
 };
 
@@ -174,7 +185,11 @@ const loftBlockWorkings = (
       result: term('R', 'on the block', measure(2 * topN * Math.sin(turn / 2), 'force')),
       limit: limitOf(lineSet.lift.loftBlock.rated, 'force'),
       source: 'equilibrium of the sheave',
-      omits: 'friction of the sheave, a part in fifty either way; starts and stops',
+      omits: heldAgainst(
+        lineSet.lift.loftBlock.rated,
+        'the rating of the loft blocks',
+        'friction of the sheave, a part in fifty either way; starts and stops',
+      ),
     },
   ];
 };

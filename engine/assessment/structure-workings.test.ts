@@ -124,6 +124,15 @@ describe('what is held against a limit', () => {
     for (const { omits } of unsaid) expect(omits).toMatch(/tolerance of a mass that nobody/);
   });
 
+  it('says so where the limit itself is not known', () => {
+    const head = allWorkings('skelderwick').filter(({ title }) => /^Force on the head/.test(title));
+    expect(head.length).toBeGreaterThan(0);
+    for (const { limit, omits } of head) {
+      expect(limit).toBeNull();
+      expect(omits).toMatch(/rating of the head block is not known, so that it is held against/);
+    }
+  });
+
   it('is nothing where the structure is not known', () => {
     const { house, assessment } = openExample('kestlemere');
     const motor = assessment.sets.find(({ lineSet }) => lineSet.id === 'M1');

@@ -6,7 +6,7 @@ import { plantWorkings } from './plant-workings.ts';
 import { stateWorkings } from './state-workings.ts';
 import type { SetStructure, StructureState } from './structure-types.ts';
 import type { SetAssessment } from './types.ts';
-import { limitOf, type StructureCase, term } from './working-terms.ts';
+import { heldAgainst, limitOf, type StructureCase, term } from './working-terms.ts';
 
 export type StructureWorkings = {
   /** What is the same in every state. */
@@ -62,7 +62,11 @@ const headBlockWorkings = ({ lineSet, structure }: StructureCase): readonly Work
       result: term('R', 'on the block', measure(resultant, 'force')),
       limit: limitOf(lineSet.lift.headBlock.rated, 'force'),
       source: 'equilibrium of the sheave: each line pulls down and along its run',
-      omits: 'a pull on the hand line and the weight of the block, which add to it',
+      omits: heldAgainst(
+        lineSet.lift.headBlock.rated,
+        'the rating of the head block',
+        'a pull on the hand line and the weight of the block, which add to it',
+      ),
     },
   ];
 };
@@ -111,7 +115,11 @@ const heldDownWorkings = ({ lineSet, structure, arborKg }: StructureCase): reado
       result: term('T', 'equal share', measure(arborSide / lines.length, 'force')),
       limit: limitOf(lineSet.lineLimit, 'force'),
       source: 'definition',
-      omits: 'how the batten shares it out: some line always carries more',
+      omits: heldAgainst(
+        lineSet.lineLimit,
+        'the limit of a line',
+        'how the batten shares it out: some line always carries more',
+      ),
     },
   ];
 };

@@ -41,3 +41,7 @@ export const limitOf = (value: Known<number>, kind: MeasureKind): Working['limit
   value.known
     ? { value: measure(value.value, kind), source: sourceOf(value) ?? value.provenance.basis }
     : null;
+
+/** For what is left out: a limit that nobody has given is said, and nothing is held against it. */
+export const heldAgainst = (limit: Known<number>, name: string, omits: string): string =>
+  limit.known ? omits : `${omits}; ${name} is not known, so that it is held against nothing`;

@@ -103,4 +103,28 @@ describe('a batten as plain data', () => {
     expect(Math.abs((level.sag?.value ?? 0) - wanted)).toBeLessThan(1e-6 * wanted);
     expect(level.sag?.span).toBe(3);
   });
+
+  it('tells of the span that sags most for its length, whichever it is', () => {
+    const uneven = [1.5, 4.5].map((middle) =>
+      answered(twoSpans([EVEN], { lines: [0, middle, 6].map((x) => ({ x, stiffness: null })) })),
+    );
+    expect(uneven.map(({ sag }) => sag?.span)).toEqual([4.5, 4.5]);
+    expect(uneven[0]?.sag?.value).toBeCloseTo(uneven[1]?.sag?.value ?? Number.NaN, 12);
+  });
+});
+
+describe('extremes inside one span', () => {
+  it('are found where the slope turns twice between two lines: the middle of three spans', () => {
+    // Under an even load the middle span rises beside its lines and sags 1/1920 in its middle.
+    const { at, deflection } = solved({
+      ...twoSpans([{ from: 0, to: 6, mass: 60 }]),
+      lines: [0, 2, 4, 6].map((x) => ({ x, stiffness: null })),
+    });
+    let least = 0;
+    for (let step = 0; step <= 6000; step++) least = Math.min(least, at(step / 1000).deflection);
+    expect(least).toBeLessThan(-1e-7);
+    expect(deflection.min.value).toBeLessThanOrEqual(least);
+    expect(deflection.min.value).toBeGreaterThan(least * 1.0001);
+    expect(at(3).deflection * 1920).toBeCloseTo((10 * 9.80665 * 16) / (1.289867e-7 * 2e11), 9);
+  });
 });

@@ -233,6 +233,32 @@ describe('along the batten', () => {
     }
   });
 
+  law('nothing is deeper, higher or more bent than the extremes', (the, solution) => {
+    const { moment, deflection, sag } = solution;
+    const tight = the.lines.filter((_, i) => solution.slack[i] === false).map(({ x }) => x);
+    const steps = 400;
+    const over = { momentNm: 0, metres: 0, ofSpan: 0 };
+    for (let step = 0; step <= steps; step++) {
+      const x = the.left + ((the.right - the.left) * step) / steps;
+      const { moment: here, deflection: y } = solution.at(x);
+      const { max, min } = deflection;
+      over.momentNm = Math.max(over.momentNm, here - moment.max.value, moment.min.value - here);
+      over.metres = Math.max(over.metres, y - max.value, min.value - y);
+      const next = tight.findIndex((each) => each >= x);
+      const [from, to] = [tight[next - 1], tight[next]];
+      if (from === undefined || to === undefined || sag === null) continue;
+      const [first, last] = [solution.at(from).deflection, solution.at(to).deflection];
+      const chord = first + ((last - first) * (x - from)) / (to - from);
+      over.ofSpan = Math.max(over.ofSpan, (y - chord) / (to - from) - sag.value / sag.span);
+    }
+    expect(over.momentNm).toBeLessThan(1e-6);
+    expect(over.metres).toBeLessThan(1e-12);
+    expect(over.ofSpan).toBeLessThan(1e-12);
+    expect(solution.at(deflection.max.x).deflection).toBeCloseTo(deflection.max.value, 12);
+    expect(solution.at(deflection.min.x).deflection).toBeCloseTo(deflection.min.value, 12);
+    expect(solution.at(moment.max.x).moment).toBeCloseTo(moment.max.value, 6);
+  });
+
   law('the bend is the moment over E·I, the slope that of the bent line', (the, { at }) => {
     const rigidity = the.pipe.elasticModulus * the.pipe.secondMoment;
     const step = (the.right - the.left) * 1e-3;

@@ -111,9 +111,9 @@ describe('a piece below the batten', () => {
     const { picks: shared } = solved(onPiece(piece, { pipe: rigidPipe }));
     expect(shared[0]?.[1]).toBeCloseTo(30 * GRAVITY + (2 / 3) * 1e5 * 0.002, 3);
     const shorter = shortest.map((pick) => ({ ...pick, trim: 5 * pick.trim }));
-    const alone = solved(onPiece({ ...piece, picks: shorter }, { pipe: rigidPipe }));
-    expect(alone.picks[0]?.[0]).toBeCloseTo(0, 3);
-    expect(alone.picks[0]?.[1]).toBeCloseTo(90 * GRAVITY, 3);
+    expect(solveBatten(onPiece({ ...piece, picks: shorter }, { pipe: rigidPipe }))).toMatchObject({
+      value: { unstable: { code: 'pieceTips' } },
+    });
   });
 
   it('that bends, on rigid picks under a stiff batten, is a beam of two spans', () => {

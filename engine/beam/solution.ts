@@ -22,6 +22,7 @@ import type {
   Station,
   Utilisation,
 } from './types.ts';
+import { whyLoose } from './why-unstable.ts';
 
 const isSlack = (held: Held, index: number): boolean =>
   !held.tight.includes(index) && (held.tensions[index] ?? 0) === 0;
@@ -34,8 +35,10 @@ const sharedBy = (the: BattenCase, held: Held): Shared => ({
 /** The same batten with lines that do not stretch; null where that is not one answer. */
 const rigidOf = (the: BattenCase): Shared | null => {
   const rigid = { ...the, lines: the.lines.map((line) => ({ ...line, stiffness: null })) };
-  const held = hold(rigid, modelOf(rigid));
-  return held === null ? null : sharedBy(rigid, held);
+  const model = modelOf(rigid);
+  const held = hold(rigid, model);
+  if (held === null || whyLoose(rigid, model, held) !== null) return null;
+  return sharedBy(rigid, held);
 };
 
 export const solutionOf = (the: BattenCase, held: Held, { bars, ties }: Model): BattenSolution => {
@@ -191,8 +194,8 @@ const assertBalance = (the: BattenCase, { tensions, scaled }: Held): void => {
     largestN = Math.max(largestN, Math.abs(each));
   }
   // A hundred roundings of numbers of the size of the largest force, and no more.
-  if (!(Math.abs(heldN - scaled.force) <= 1e-8 * largestN)) {
-    throw new Error(`defect: lines carry ${heldN} N of ${scaled.force} N`);
+  if (!(Math.abs(heldN - scaled.loadN) <= 1e-8 * largestN)) {
+    throw new Error(`defect: lines carry ${heldN} N of ${scaled.loadN} N`);
   }
 };
 
@@ -215,7 +218,6 @@ const largestSag = (
 };
 
 const trimChange = (the: BattenCase, held: Held, row: number): readonly number[] => {
-  if (!held.tight.includes(row)) return the.lines.map(() => 0);
   const gaps = (tie: number): number => (tie === row ? 1 : 0);
   return changeOf(held, { gaps, force: 0, moment: 0 }, the.lines.length);
 };

@@ -4,7 +4,7 @@ import { battenFaults } from './batten-faults.ts';
 import { hold, modelOf } from './model.ts';
 import { solutionOf } from './solution.ts';
 import type { BattenAnswer, BattenCase } from './types.ts';
-import { whyUnstable } from './why-unstable.ts';
+import { whyLoose, whyUnstable } from './why-unstable.ts';
 
 /**
  * Tensions of the lift lines of a batten, and how it bends.
@@ -44,5 +44,6 @@ const reckoned = (the: BattenCase): BattenAnswer => {
       },
     };
   }
-  return solutionOf(the, held, model);
+  const loose = whyLoose(the, model, held);
+  return loose === null ? solutionOf(the, held, model) : { unstable: loose };
 };

@@ -38,6 +38,7 @@ type Scaled = {
   readonly ties: readonly Tie[];
   readonly origin: number;
   readonly length: number;
+  readonly loadN: number;
   readonly force: number;
   readonly base: number;
   /** One for each tie, and two for the balance of each bar. */
@@ -55,6 +56,8 @@ export type Held = {
   /** Which ties are in the last solve, in order. */
   readonly tight: readonly number[];
   readonly factors: Factors;
+  /** What that solve gave, scaled: tensions of the tight ties, then two numbers for each bar. */
+  readonly answer: readonly number[];
   /** y = a + b·x of each bar, x from its middle: metres and slope. */
   readonly lines: readonly { readonly a: number; readonly b: number }[];
 };
@@ -71,7 +74,9 @@ export const scaledTies = (
 ): Scaled => {
   const [origin, length] = [(left + right) / 2, (right - left) / 2];
   const loads = bars.map((bar) => resultantOf(bar, origin));
-  const force = loads.reduce((sum, { forceN }) => sum + forceN, 0);
+  const loadN = loads.reduce((sum, { forceN }) => sum + forceN, 0);
+  // Lines that may push can strain a batten that carries nothing: then forces are told in newtons.
+  const force = loadN > 0 ? loadN : 1;
   const softest = ties.reduce((most, { compliance }) => Math.max(most, compliance), 0);
   const limpest = bars.reduce((most, { flexibility }) => Math.max(most, flexibility), 0);
   const base = limpest * length ** 3 + softest;
@@ -100,7 +105,7 @@ export const scaledTies = (
   for (const { forceN, momentNm } of loads) {
     rightSide.push(forceN / force, momentNm / (force * length));
   }
-  return { bars, ties, origin, length, force, base, size, saddle, right: rightSide };
+  return { bars, ties, origin, length, loadN, force, base, size, saddle, right: rightSide };
 };
 
 /** Force, or moment about an origin, that a pull of one gives to a bar. */
@@ -310,7 +315,15 @@ const heldBy = (scaled: Scaled, tight: readonly number[], { factors, answer }: S
     a: -(answer[tight.length + 2 * bar] ?? 0) * force * base,
     b: (-(answer[tight.length + 2 * bar + 1] ?? 0) * force * base) / length,
   }));
-  return { scaled, tensions, tight, factors, lines };
+  return { scaled, tensions, tight, factors, answer, lines };
+};
+
+/** Ties that pull, or would at the least movement: those that are not slack with play. */
+export const touchingOf = ({ scaled, tight, answer }: Held): readonly number[] => {
+  const limit = ROUNDING * scaleOfGaps(scaled);
+  return overstretch(scaled, tight, answer).flatMap((stretch, i) =>
+    tight.includes(i) || stretch >= -limit ? [i] : [],
+  );
 };
 
 export type Change = {

@@ -1,6 +1,7 @@
 /** Whether anything holds a batten still, asked of statics before a single number is reckoned. */
 import { resultantOf } from './bars.ts';
 import type { Model } from './model.ts';
+import { type Held, type Tie, touchingOf } from './ties.ts';
 import type { BattenCase, Unstable } from './types.ts';
 
 /** Resultants nearer to a line than this share of the batten's length are on it. */
@@ -10,7 +11,7 @@ export const whyUnstable = (the: BattenCase, { bars, ties }: Model): Unstable | 
   const origin = (the.left + the.right) / 2;
   const sums = bars.map((bar) => resultantOf(bar, origin));
   const forceN = sums.reduce((sum, each) => sum + each.forceN, 0);
-  if (!(forceN > 0)) {
+  if (!(forceN > 0) && the.tensionOnly !== false) {
     return { code: 'noLoad', reason: 'Nothing weighs on the lines, so nothing keeps them tight.' };
   }
   let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
@@ -65,6 +66,49 @@ const whyPieceTips = (
     };
   }
   return null;
+};
+
+/**
+ * A batten or a piece that in the end hangs from one tie alone, its weight just below, with nothing
+ * on one side or the other that would go taut if it turned: its tension would be a number for a
+ * mechanism.
+ */
+export const whyLoose = (
+  { tensionOnly = true }: BattenCase,
+  { bars, ties }: Model,
+  held: Held,
+): Unstable | null => {
+  if (!tensionOnly) return null;
+  const loose = bars.findIndex((_, bar) => isLoose(ties, held, bar));
+  if (loose === -1) return null;
+  if (loose > 0) {
+    return {
+      code: 'pieceTips',
+      reason: `Piece ${loose} hangs from one pick alone, the others slack, and can turn about it.`,
+    };
+  }
+  return {
+    code: 'tooFewLines',
+    reason:
+      'One line alone stays tight, and the batten can turn about it: two or more must hold it ' +
+      'level.',
+  };
+};
+
+const isLoose = (ties: readonly Tie[], held: Held, bar: number): boolean => {
+  let [pulling, at] = [0, 0];
+  for (let index = 0; index < ties.length; index++) {
+    const lifts = ties[index]?.lifts;
+    if (lifts?.bar !== bar || !((held.tensions[index] ?? 0) > 0)) continue;
+    pulling += 1;
+    at = lifts.x;
+  }
+  if (pulling >= 2) return false;
+  const sides = touchingOf(held).map((index) => {
+    const lifts = ties[index]?.lifts;
+    return lifts?.bar === bar ? Math.sign(lifts.x - at) : 0;
+  });
+  return !(sides.includes(1) && sides.includes(-1));
 };
 
 const written = (metres: number): string => String(Math.round(metres * 1000) / 1000);

@@ -1,4 +1,14 @@
 export type {
+  OrderBrick,
+  OrderGallery,
+  OrderNode,
+  OrderPhysics,
+  OrderStop,
+  Standing,
+  Step,
+  WorkZone,
+} from './order.ts';
+export type {
   GalleryState,
   HouseState,
   ItemPhase,

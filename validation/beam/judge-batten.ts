@@ -33,14 +33,15 @@ export const wholeWeight = ({ pipe, left, right, loads, pieces = [] }: BattenCas
  */
 export const isMechanism = (the: BattenCase): boolean | null => {
   const { forceN, momentNm } = wholeWeight(the);
-  if (forceN === 0) return true;
+  if (forceN === 0 && the.tensionOnly !== false) return true;
   const xs = [...the.lines, ...(the.supports ?? [])].map(({ x }) => x);
   const [least, most] = [Math.min(...xs), Math.max(...xs)];
   if (least === most) return true;
   if (the.tensionOnly === false) return false;
   const at = momentNm / forceN;
   const hair = 1e-7 * (the.right - the.left);
-  if (Math.min(Math.abs(at - least), Math.abs(at - most)) < hair) return null;
+  // Just below one line it may hang from that line alone, free to turn, or be held by others.
+  if (xs.some((x) => Math.abs(at - x) < hair)) return null;
   return at < least || at > most;
 };
 
@@ -86,7 +87,9 @@ const numberFaults = (answer: BattenSolution): readonly string[] => {
 const rigidFaults = (the: BattenCase, answer: BattenSolution): readonly string[] => {
   const isBare = (the.supports ?? []).length + (the.pieces ?? []).length === 0;
   const rigid = answer.rigid();
-  if (rigid === null) return isBare ? ['no answer for rigid lines'] : [];
+  if (rigid === null) {
+    return isBare && isMechanism(the) === false ? ['no answer for rigid lines'] : [];
+  }
   return isBare ? balanceOf(the, rigid.tensions, 'rigid: ') : [];
 };
 
@@ -96,10 +99,25 @@ const signFaults = (the: BattenCase, answer: BattenSolution): readonly string[] 
   const pulls = [...tensions, ...answer.supports, ...answer.picks.flat()];
   const rigid = answer.rigid()?.tensions ?? [];
   return [
+    ...looseFaults(the, answer),
     ...(pulls.some((each) => each < 0) ? ['a line pushes'] : []),
     ...(rigid.some((each) => each < 0) ? ['a rigid line pushes'] : []),
     ...(tensions.some((each, i) => slack[i] === true && each !== 0) ? ['slack, yet pulls'] : []),
   ];
+};
+
+/** One line may carry all only where others beside it, on both sides, are just about to. */
+const looseFaults = (the: BattenCase, answer: BattenSolution): readonly string[] => {
+  const ties = [...the.lines, ...(the.supports ?? [])];
+  const pulls = [...answer.tensions, ...answer.supports];
+  const carrying = ties.filter((_, i) => (pulls[i] ?? 0) > 0);
+  if (carrying.length !== 1) return [];
+  const [alone] = carrying;
+  const touching = the.lines.filter((_, i) => answer.slack[i] === false);
+  const isHeld = [-1, 1].every((side) =>
+    touching.some(({ x }) => Math.sign(x - (alone?.x ?? x)) === side),
+  );
+  return isHeld ? [] : ['an answer for what hangs from one line alone'];
 };
 
 /** A part in 10⁹ of the weight: rounding of a system of twenty, and nothing that a load does. */

@@ -86,6 +86,10 @@ const tablesIn = (blocks: readonly Block[]): readonly Table[] =>
     return block.kind === 'columns' ? tablesIn(block.columns.flat()) : [];
   });
 
+/** A safety curtain is called so by the house; that says of nothing that it is safe. */
+const withoutNames = (text: string, { house }: SheetContext): string =>
+  house.keepOuts.reduce((rest, { name }) => rest.replaceAll(name, ''), text);
+
 /** A calculation report puts values into formulas that subtract; nowhere else stands a sign. */
 const isFormula = ({ kind }: Sheet, text: string): boolean =>
   kind === 'calculation-report' && text.includes(' = ');
@@ -137,7 +141,7 @@ describe.each(houses)('the sheets of $name', ({ context, sheets }) => {
           /[-\u2212+]\s?[\d.]+\s?(lb|kg)?\s?(batten|arbor|bar|cradle) heavy/,
         );
         if (!isFormula(sheet, text)) expect(text).not.toMatch(/(^|[\s(])[-\u2212+]\s?\d/);
-        expect(text).not.toMatch(/\bsafe(ly|ty)?\b|\bOK\b|\u2713|\u2714/i);
+        expect(withoutNames(text, context)).not.toMatch(/\bsafe(ly|ty)?\b|\bOK\b|\u2713|\u2714/i);
         expect(text).not.toMatch(/undefined|NaN|\[object/);
       }
     }

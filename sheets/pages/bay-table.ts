@@ -105,9 +105,9 @@ export const bayNotes = (house: House): readonly Words[] => {
     [
       strong('The wire is not in the totals: '),
       say(
-        'what hangs of the lift lines on the side of the arbors comes on top. Under "Wire" stands ' +
-          'the most that it adds downward, with every batten of the bay on its high stop; sideways ' +
-          'it adds no more than that.',
+        'what hangs of the lift lines on the side of the arbors comes on top. Under "Wire" ' +
+          'stands the most that it adds downward, with every batten of the bay on its high stop; ' +
+          'sideways it adds no more than that.',
       ),
     ],
     [

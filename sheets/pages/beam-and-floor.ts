@@ -8,9 +8,9 @@ import { afterName } from '../words/say-finding.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 import { bayNotes, baySets, baySummary } from './bay-table.ts';
 import { beamAndFloorData } from './beam-and-floor-data.ts';
-import { floorBlocks, floorUnknowns } from './floor-table.ts';
+import { floorBlocks, floorNotes, floorUnknowns } from './floor-table.ts';
 import { keptNotes } from './kept-notes.ts';
-import { wellBlocks } from './well-table.ts';
+import { wellBlocks, wellNotes } from './well-table.ts';
 
 const because = (name: string, known: Known<unknown>): readonly string[] =>
   known.known ? [] : [known.why === undefined ? name : `${name} (${known.why})`];
@@ -61,6 +61,7 @@ const ROUNDING: Words = [
 export const beamAndFloorSheet = (context: SheetContext): Sheet => {
   const { house, show, state } = context;
   const sets = context.assessment.sets.length;
+  const notes = [...floorNotes(context), ...wellNotes(context)];
   return makeSheet(context, {
     id: 'beam-and-floor',
     kind: 'beam-and-floor',
@@ -75,6 +76,7 @@ export const beamAndFloorSheet = (context: SheetContext): Sheet => {
       ...baySets(context),
       ...floorBlocks(context),
       ...wellBlocks(context),
+      ...(notes.length === 0 ? [] : [keptNotes('How floors and wells come about', notes)]),
       { kind: 'inkLines', count: 2 },
     ],
     voidIf: voidWords(context, null),

@@ -37,8 +37,8 @@ const reviewNotice: Notice = {
   degree: 'caution',
   heading: 'FOR AN ENGINEER TO REVIEW',
   words: [
-    'It certifies nothing and approves nothing. A licensed or competent engineer checks the model, ',
-    'the values and the limits against the house and the local code.',
+    'It certifies nothing and approves nothing. A licensed or competent engineer checks the ',
+    'model, the values and the limits against the house and the local code.',
   ],
 };
 
@@ -61,8 +61,9 @@ const modelItems = (house: House, { trimsMeasured, splicesKnown }: SetStructure)
       say(
         'small bending; lines upright, their ends at the arbor level and still; a stiff piece ' +
           'shares its mass equally among its picks unless shares are given; what is spread is ' +
-          'even; masses as in the take-off; every value of the plant as the house gives it. What is not ' +
-          'known is said, and never made up.',
+          'even; masses as in the take-off; every value of the plant as the house gives it. What ' +
+          'is not known is said, and never made up. The summary is rounded up, ' +
+          'all other figures to the nearest.',
       ),
     ],
     [
@@ -79,8 +80,8 @@ const modelItems = (house: House, { trimsMeasured, splicesKnown }: SetStructure)
           [
             strong('Lengths of the lines: '),
             say(
-              'nobody has measured them against true, and all are taken as true. One that is short ' +
-                'or long changes every tension: see the last column of the tensions.',
+              'nobody has measured them against true, and all are taken as true. One that is ' +
+                'short or long changes every tension: see the last column of the tensions.',
             ),
           ],
         ]),
@@ -255,7 +256,7 @@ const headBlockTable = (headBlock: SetStructure['headBlock'], house: House): rea
   if (!headBlock.known) return [];
   const { resultant, vertical, horizontal, turn } = headBlock.value;
   const force = (forceN: number): string =>
-    sayMeasure({ value: Math.abs(forceN), kind: 'force' }, house, { style: 'fine', round: 'up' });
+    sayMeasure({ value: Math.abs(forceN), kind: 'force' }, house, { style: 'fine' });
   const cells: readonly Words[] = [
     [strong(force(resultant))],
     [force(vertical)],

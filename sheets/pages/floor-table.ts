@@ -5,7 +5,7 @@ import type { Reckoned } from '#findings';
 import type { Gallery, House, Known } from '#house';
 import type { SheetContext } from '../context.ts';
 import { BODY_WIDTH } from '../page-parts.ts';
-import type { Block, Column, Row, Table } from '../sheet.ts';
+import type { Block, Column, Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { NOT_KNOWN, withGrounds } from '../words/say-known.ts';
 import { sayMeasure } from '../words/say-measure.ts';
@@ -13,7 +13,6 @@ import { loadMass } from '../words/say-set.ts';
 import { massUnit } from '../words/say-units.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 import { fitted } from './column-shares.ts';
-import { keptNotes } from './kept-notes.ts';
 
 type FloorKind = 'pressure' | 'forcePerLength' | 'count';
 
@@ -104,21 +103,21 @@ const floorTable = ({ house, assessment }: SheetContext): Table => {
 export const floorBlocks = (context: SheetContext): readonly Block[] =>
   context.house.galleries.length === 0
     ? [{ kind: 'text', words: ['No loading gallery is described.'] }]
+    : [floorTable(context)];
+
+/** How the figures of the floors come about. */
+export const floorNotes = ({ house }: SheetContext): readonly Words[] =>
+  house.galleries.length === 0
+    ? []
     : [
-        floorTable(context),
-        keptNotes('How the floors come about', [
-          [
-            strong('Whole floor: '),
-            inHouseWords('g · (bricks + people and tools) / floor area. ', context.house),
-            strong('Along a row: '),
-            inHouseWords(
-              'one row of bricks along the gallery, as many courses as they need, the densest ' +
-                'kind in every course. Every show brick on one gallery is the most that a strike ' +
-                'can bring back to it.',
-              context.house,
-            ),
-          ],
-        ]),
+        [
+          strong('Floors: '),
+          inHouseWords(
+            'g · (bricks + people and tools) / area. Along: one row, as many courses as it ' +
+              'needs, the densest kind in all.',
+            house,
+          ),
+        ],
       ];
 
 /** What the floors lack, with why; a gallery by its name. */

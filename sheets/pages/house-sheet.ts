@@ -261,15 +261,15 @@ const keepClearBlocks = (house: House): readonly Block[] => {
     : [keptNotes(inHouseWords('Keep clear, from the plaster line', house), items)];
 };
 
+/** One after another: a house has many, and none of them is long. */
 const remarkBlocks = ({ remarks }: House): readonly Block[] =>
-  remarks.length === 0
-    ? []
-    : [
-        keptNotes(
-          'Remarks on the house',
-          remarks.map((each) => [each]),
-        ),
-      ];
+  remarks.length === 0 ? [] : [keptNotes('Remarks on the house', [[remarks.join(' ')]])];
+
+/** By side, as on the sheet: a cell that begins with a sign is taken for a formula. */
+const acrossText = (across: number): string => {
+  const distance = Number(Math.abs(across).toFixed(3));
+  return distance === 0 ? '0' : `${across < 0 ? 'SR' : 'SL'} ${distance}`;
+};
 
 const dataOf = ({ house, assessment }: SheetContext, alike: readonly Alike[]): SheetData => {
   const [perLength, perMass] = house.units === 'customary' ? [FOOT, POUND] : [1, 1];
@@ -283,7 +283,7 @@ const dataOf = ({ house, assessment }: SheetContext, alike: readonly Alike[]): S
       'type',
       'kind',
       'lines (number)',
-      `lines from the centre, stage left above nothing (${unit})`,
+      `lines from the centre (${unit})`,
       `${tradeWord(house, 'batten')} length (${unit})`,
       `low (${unit})`,
       `working (${unit})`,
@@ -301,7 +301,7 @@ const dataOf = ({ house, assessment }: SheetContext, alike: readonly Alike[]): S
         alike.find(({ sets }) => sets.includes(lineSet))?.name ?? lineSet.typeId,
         kindOfSet(lineSet, house),
         lineSet.lineXs?.length ?? null,
-        lineSet.lineXs?.map((xM) => Number((xM / perLength).toFixed(3))).join('; ') ?? null,
+        lineSet.lineXs?.map((xM) => acrossText(xM / perLength)).join('; ') ?? null,
         lengthM === null ? null : Number((lengthM / perLength).toFixed(3)),
         size(lineSet.lowStop.height, perLength),
         size(lineSet.workingHeight, perLength),
@@ -329,11 +329,11 @@ export const houseSheet = (context: SheetContext): Sheet => {
     blocks: [
       notAnOrder,
       houseTable(house),
-      ...keepClearBlocks(house),
       keptNotes(
         'Not known',
         unknowns.length === 0 ? [['Nothing that this sheet asks for.']] : unknowns,
       ),
+      ...keepClearBlocks(house),
       keptNotes('How to read this sheet', [howToRead(house)]),
       ...typeTables(alike, facts, house),
       setsTable(context, alike),

@@ -1,4 +1,4 @@
-/** Notes that no page parts in the middle: small, each a row under a head that says what they are. */
+/** Small notes that no page parts in the middle: each a row, under a head that names them. */
 import type { Row, Table, Words } from '../sheet.ts';
 
 export const keptNotes = (head: string, notes: readonly Words[]): Table => ({

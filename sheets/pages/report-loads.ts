@@ -25,13 +25,26 @@ const FITTINGS = 'fittings at line';
 const spotOf = ({ of, load }: PlacedLoad): string =>
   JSON.stringify('x' in load ? [of, load.x] : [of, load.from, load.to]);
 
-/** One load and what it weighs in each state; units of one item that weigh alike stand together. */
+/** Loads of one item that weigh alike in every state, and what each of them weighs. */
 type Alike = {
   readonly of: string;
   readonly massesKg: readonly (number | null)[];
   readonly doubtKg: number | null;
-  readonly xs: number[];
-  readonly spans: (readonly [number, number])[];
+  readonly loads: readonly PlacedLoad['load'][];
+};
+
+/** One place on the batten, followed through the states. */
+const followed = (placed: PlacedLoad, states: readonly StructureState[]): Alike => {
+  const spot = spotOf(placed);
+  const here = states.map(({ loads }) => loads.find((each) => spotOf(each) === spot));
+  const doubts = here.flatMap((each) => (each === undefined ? [] : [each.uncertaintyKg]));
+  const isUnsaid = doubts.some((each) => each === null);
+  return {
+    of: placed.of,
+    massesKg: here.map((each) => each?.load.mass ?? null),
+    doubtKg: isUnsaid ? null : Math.max(...doubts.map((each) => each ?? 0)),
+    loads: [placed.load],
+  };
 };
 
 const alikeLoads = (states: readonly StructureState[]): readonly Alike[] => {
@@ -43,35 +56,32 @@ const alikeLoads = (states: readonly StructureState[]): readonly Alike[] => {
     ),
   );
   const groups = new Map<string, Alike>();
-  for (const [spot, { of, load }] of spots) {
-    const here = states.map(({ loads }) => loads.find((each) => spotOf(each) === spot));
-    const massesKg = here.map((placed) => placed?.load.mass ?? null);
-    const doubts = here.flatMap((placed) => (placed === undefined ? [] : [placed.uncertaintyKg]));
-    const doubtKg = doubts.some((each) => each === null)
-      ? null
-      : Math.max(...doubts.map((each) => each ?? 0));
-    const key = JSON.stringify([of, 'x' in load, massesKg, doubtKg]);
-    const group = groups.get(key) ?? { of, massesKg, doubtKg, xs: [], spans: [] };
-    groups.set(key, group);
-    if ('x' in load) group.xs.push(load.x);
-    else group.spans.push([load.from, load.to]);
+  for (const placed of spots.values()) {
+    const one = followed(placed, states);
+    const key = JSON.stringify([one.of, 'x' in placed.load, one.massesKg, one.doubtKg]);
+    const loads = [...(groups.get(key)?.loads ?? []), ...one.loads];
+    groups.set(key, { ...one, loads });
   }
   return [...groups.values()];
 };
 
-const whereWords = ({ xs, spans }: Alike, house: House): string =>
-  xs.length > 0
-    ? placesAcross(
-        xs.toSorted((one, other) => one - other),
-        house,
-      )
-    : spans
-        .map(([from, to]) => `${sideAndDistance(from, house)} to ${sideAndDistance(to, house)}`)
-        .join(', ');
+const whereWords = ({ loads }: Alike, house: House): string => {
+  const xs = loads.flatMap((load) => ('x' in load ? [load.x] : []));
+  const spans = loads.flatMap((load) => ('x' in load ? [] : [load]));
+  if (xs.length > 0) {
+    return placesAcross(
+      xs.toSorted((one, other) => one - other),
+      house,
+    );
+  }
+  return spans
+    .map(({ from, to }) => `${sideAndDistance(from, house)} to ${sideAndDistance(to, house)}`)
+    .join(', ');
+};
 
 const loadRow = (alike: Alike, house: House): Row => {
-  const { of, massesKg, doubtKg, xs } = alike;
-  const each = xs.length > 1 ? `${of}, each of ${xs.length}` : of;
+  const { of, massesKg, doubtKg, loads } = alike;
+  const each = loads.length > 1 ? `${of}, each of ${loads.length}` : of;
   return {
     cells: [
       [each],

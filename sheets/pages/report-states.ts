@@ -17,7 +17,6 @@ import { keptNotes } from './kept-notes.ts';
 import { REPORT_WIDTH, workingsTable } from './report-workings.ts';
 
 const fine = { style: 'fine' } as const;
-const up = { style: 'fine', round: 'up' } as const;
 
 /** The name of a table in it, so that no page parts them. */
 const named = (words: string): Row => ({
@@ -27,7 +26,7 @@ const named = (words: string): Row => ({
 });
 
 const moment = (momentNm: number, house: House): string =>
-  sayMeasure({ value: Math.abs(momentNm), kind: 'moment' }, house, up);
+  sayMeasure({ value: Math.abs(momentNm), kind: 'moment' }, house, fine);
 
 const orNot = <T>(value: Reckoned<T>, say: (value: T) => string): string =>
   value.known ? say(value.value) : NOT_KNOWN;
@@ -164,7 +163,7 @@ const allowedRow = ({ allowable, utilisation }: BattenSolution, wall: string, ho
         cells: [
           ['Use of the pipe'],
           [
-            strong(sayMeasure({ value: utilisation.value, kind: 'ratio' }, house, up)),
+            strong(sayMeasure({ value: utilisation.value, kind: 'ratio' }, house, fine)),
             ` of ${sayMeasure({ value: utilisation.allowed, kind: 'moment' }, house, {
               ...fine,
               round: 'down',
@@ -209,7 +208,7 @@ const bendingTable = (beam: BattenSolution, wall: string, house: House): Table =
             {
               cells: [
                 ['Bending stress, most'],
-                [strong(sayMeasure({ value: stress, kind: 'pressure' }, house, up))],
+                [strong(sayMeasure({ value: stress, kind: 'pressure' }, house, fine))],
                 [''],
               ],
               rule: 'hair' as const,
@@ -274,10 +273,6 @@ export const stateBlocks = (
   const wallWords = wall === null ? 'wall not said' : `${wall} wall`;
   return [
     heading(state, house),
-    linesTable(state, beam, house),
-    blocksTable(state, house),
-    bendingTable(beam, wallWords, house),
-    ...(toldIn === null ? [keptNotes('How to read these tables', [columnWords(house)])] : []),
     ...(toldIn === null
       ? []
       : [
@@ -287,6 +282,10 @@ export const stateBlocks = (
             words: [`Signs, sources and what is left out: as in the state "${toldIn}" above.`],
           } as const,
         ]),
+    linesTable(state, beam, house),
+    blocksTable(state, house),
+    bendingTable(beam, wallWords, house),
+    ...(toldIn === null ? [keptNotes('How to read these tables', [columnWords(house)])] : []),
     workingsTable(workings, house, { isShort: toldIn !== null }),
   ];
 };

@@ -26,7 +26,7 @@ const termsWords = ({ terms }: SaidWorking): string =>
 
 /** The limit, and how much of it the result is. */
 const limitWords = ({ limit, result }: Working, house: House): Words => {
-  if (limit === null) return ['; no limit'];
+  if (limit === null) return ['; no limit given'];
   const said = sayMeasure(limit.value, house, { round: 'down', style: 'fine' });
   const share =
     result.value === null || limit.value.value === 0

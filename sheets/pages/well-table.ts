@@ -7,10 +7,8 @@ import type { Block, Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { sideAndDistance } from '../words/say-across.ts';
 import { steelForce, steelUnit } from '../words/say-force.ts';
-import { inHouseWords } from '../words/trade-translation.ts';
 import { forceOr, isPast, left, limitCell, NONE, right, share, spare } from './carrier-cells.ts';
 import { fitted } from './column-shares.ts';
-import { keptNotes } from './kept-notes.ts';
 
 const wellTotalIn = (
   { assessment }: SheetContext,
@@ -94,20 +92,18 @@ export const wellBlocks = (context: SheetContext): readonly Block[] =>
           words: ['No loft well is described: what the lines put on the grid is not added up.'],
         },
       ]
+    : [wellsTable(context)];
+
+/** How the figures of the wells come about, and which lines are in none. */
+export const wellNotes = (context: SheetContext): readonly Words[] =>
+  context.house.loftWells.length === 0
+    ? []
     : [
-        wellsTable(context),
-        keptNotes('How the wells come about', [
-          [
-            strong('Loft wells: '),
-            inHouseWords(
-              'the tensions of all lines at their loft blocks, each set in its heaviest state, ' +
-                'all sets at once. Source: equilibrium of the loft block with a level run. ',
-              context.house,
-            ),
-            strong('Left out: '),
-            'the sideways part, as large as this one, which the grid takes in its plane; ',
-            'starts and stops.',
-          ],
-          ...noWellWords(context),
-        ]),
+        [
+          strong('Wells: '),
+          'equilibrium of the loft blocks, level runs, each set at its heaviest. ',
+          strong('Left out: '),
+          'the sideways part (as large, in the plane of the grid), starts and stops.',
+        ],
+        ...noWellWords(context),
       ];

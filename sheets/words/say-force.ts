@@ -4,7 +4,6 @@ import { formatForce, NO_BREAK_SPACE, newtons, type Rounding } from '#quantities
 
 const KILONEWTON = 1000;
 const HUNDREDTHS = 100;
-const TENTHS = 10;
 /** A force this near to a whole hundredth of a kilonewton is one. */
 const ON_STEP = 1e-9;
 
@@ -21,13 +20,12 @@ export const steelForce = (forceN: number, { units }: House, round: Rounding = '
     ? formatForce(newtons(forceN), units, { round })
     : `${(hundredthsOf(forceN, round) / HUNDREDTHS).toFixed(2)}${NO_BREAK_SPACE}kN`;
 
-/** Forces of single lines and blocks: tenths, in newtons whatever their size. Rounded up. */
+/** Of single lines and blocks, for an engineer: the nearest tenth, newtons whatever their size. */
 export const lineForce = (forceN: number, { units }: House): string => {
   if (units === 'customary') {
-    return formatForce(newtons(forceN), units, { round: 'up', style: 'fine' });
+    return formatForce(newtons(forceN), units, { style: 'fine' });
   }
-  const tenths = Math.ceil(forceN * TENTHS * (1 - ON_STEP));
-  return `${(tenths / TENTHS).toFixed(1)}${NO_BREAK_SPACE}N`;
+  return `${forceN.toFixed(1)}${NO_BREAK_SPACE}N`;
 };
 
 export const steelUnit = ({ units }: House): string => (units === 'customary' ? 'lbf' : 'kN');

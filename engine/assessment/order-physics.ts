@@ -10,7 +10,7 @@ import {
   imbalanceUncertainty,
 } from '#balance';
 import { blocked, type Reckoned } from '#findings';
-import { type House, nextPlateHeight, panHeight } from '#house';
+import { type House, type LineSet, nextPlateHeight, panHeight } from '#house';
 import { GRAVITY } from '#quantities';
 import type { HouseState, OrderBrick, OrderGallery, OrderPhysics, Standing } from '#state';
 import { carriedItem } from '#takeoff';
@@ -42,38 +42,16 @@ export const orderPhysicsOf = (
   const got = gather();
   const set = bare.value.set;
   const { rules } = house;
-  const items = new Map<string, BalanceItem>();
-  for (const takeoff of takeoffs) {
-    const carried = carriedItem(takeoff.item, takeoff);
-    if (carried.known) items.set(takeoff.item.id, carried.value);
-    else for (const need of carried.needs) got.need(`${takeoff.item.name}: ${need}`);
-  }
+  const items = itemsOf(takeoffs, got);
   const panAtLowM = got.number(arbor.panAtLow, 'height of the arbor with the batten in');
   const panThicknessM = got.number(arbor.panThickness, 'thickness of the pan');
-  const share = got.number(rules.frictionShare, 'share of friction');
-  const constantN = got.number(rules.frictionConstant, 'constant of friction');
-  const people = got.number(rules.peoplePerHandLine, 'people on a hand line');
-  const bricks = house.brickKinds.map((kind) => {
-    const massKg = got.number(kind.mass, `mass of brick ${kind.id}`);
-    const thicknessM = got.number(kind.thickness, `thickness of brick ${kind.id}`);
-    const doubtKg = uncertaintyOf(kind.mass, rules);
-    if (doubtKg === null) got.need(`tolerance of brick ${kind.id}`);
-    const atBattenN = (GRAVITY * massKg) / set.purchase;
-    return { id: kind.id, massKg, thicknessM, atBattenN, doubtKg: doubtKg ?? 0 };
-  });
+  const friction = {
+    share: got.number(rules.frictionShare, 'share of friction'),
+    constantN: got.number(rules.frictionConstant, 'constant of friction'),
+  };
+  const bricks = bricksOf(house, set.purchase, got);
   const numbers = {
-    lowStop: {
-      heightM: set.lowStop,
-      ratedN: got.number(lineSet.lowStop.rated, 'rating of the low stop'),
-    },
-    highStop: {
-      heightM: set.highStop,
-      ratedN: got.number(lineSet.highStop.rated, 'rating of the high stop'),
-    },
-    workingM: got.number(lineSet.workingHeight, 'working height'),
-    lockLimitN: got.number(rules.lockLimit, 'limit of the lock'),
-    handsBriefN: people * got.number(rules.pullBrief, 'brief pull of one person'),
-    handsSteadyN: people * got.number(rules.pullSteady, 'steady pull of one person'),
+    ...numbersOf(lineSet, house, set, got),
     rodM: got.number(arbor.usableRod, 'usable rod'),
     galleries: galleriesOf(house, state, got),
   };
@@ -99,7 +77,7 @@ export const orderPhysicsOf = (
       frictionN: (phases) => {
         const hung = hangingItems(the, phases);
         const hangingKg = set.batten + hung.reduce((sum, item) => sum + fullMass(item), 0);
-        return assumedFriction({ share, constantN, hangingKg }).force;
+        return assumedFriction({ ...friction, hangingKg }).force;
       },
       itemMostN: (id) => weightOf(items.get(id), 1),
       itemLeastN: (id) => weightOf(items.get(id), -1),
@@ -110,6 +88,60 @@ export const orderPhysicsOf = (
     }),
   );
 };
+
+/** Stops, working height, lock and hands. */
+const numbersOf = (
+  lineSet: LineSet,
+  { rules }: House,
+  set: BalanceSet,
+  got: ReturnType<typeof gather>,
+): Pick<
+  OrderPhysics,
+  'lowStop' | 'highStop' | 'workingM' | 'lockLimitN' | 'handsBriefN' | 'handsSteadyN'
+> => {
+  const people = got.number(rules.peoplePerHandLine, 'people on a hand line');
+  return {
+    lowStop: {
+      heightM: set.lowStop,
+      ratedN: got.number(lineSet.lowStop.rated, 'rating of the low stop'),
+    },
+    highStop: {
+      heightM: set.highStop,
+      ratedN: got.number(lineSet.highStop.rated, 'rating of the high stop'),
+    },
+    workingM: got.number(lineSet.workingHeight, 'working height'),
+    lockLimitN: got.number(rules.lockLimit, 'limit of the lock'),
+    handsBriefN: people * got.number(rules.pullBrief, 'brief pull of one person'),
+    handsSteadyN: people * got.number(rules.pullSteady, 'steady pull of one person'),
+  };
+};
+
+const itemsOf = (
+  takeoffs: SetAssessment['takeoffs'],
+  got: ReturnType<typeof gather>,
+): ReadonlyMap<string, BalanceItem> => {
+  const items = new Map<string, BalanceItem>();
+  for (const takeoff of takeoffs) {
+    const carried = carriedItem(takeoff.item, takeoff);
+    if (carried.known) items.set(takeoff.item.id, carried.value);
+    else for (const need of carried.needs) got.need(`${takeoff.item.name}: ${need}`);
+  }
+  return items;
+};
+
+const bricksOf = (
+  { brickKinds, rules }: House,
+  purchase: 1 | 2,
+  got: ReturnType<typeof gather>,
+): Known['bricks'] =>
+  brickKinds.map((kind) => {
+    const massKg = got.number(kind.mass, `mass of brick ${kind.id}`);
+    const thicknessM = got.number(kind.thickness, `thickness of brick ${kind.id}`);
+    const doubtKg = uncertaintyOf(kind.mass, rules);
+    if (doubtKg === null) got.need(`tolerance of brick ${kind.id}`);
+    const atBattenN = (GRAVITY * massKg) / purchase;
+    return { id: kind.id, massKg, thicknessM, atBattenN, doubtKg: doubtKg ?? 0 };
+  });
 
 const galleriesOf = (
   { galleries }: House,

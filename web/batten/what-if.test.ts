@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SetStructure, StructureState } from '#assessment';
+import { assess, type SetStructure, type StructureState } from '#assessment';
+import { readHouseValue, readShowValue } from '#documents';
 import { INCH } from '#quantities';
-import { openExample } from '../../examples/open-example.ts';
+import clockmaker from '../../examples/kestlemere/clockmaker.show.json' with { type: 'json' };
+import kestlemere from '../../examples/kestlemere/house.json' with { type: 'json' };
 import {
   caseAfter,
   isChanged,
@@ -18,7 +20,11 @@ import {
 } from './what-if.ts';
 
 const FOOT = 0.3048;
-const { assessment } = openExample('kestlemere');
+const house = readHouseValue(kestlemere);
+if (!house.ok) throw new Error('the demo house does not read');
+const show = readShowValue(clockmaker, house.value.house);
+if (!show.ok) throw new Error('the demo show does not read');
+const assessment = assess(house.value.house, show.value.show, null);
 const set = assessment.sets.find(({ lineSet }) => lineSet.id === '5');
 if (set === undefined || !set.structure.known) throw new Error('no structure of set 5');
 const structure: SetStructure = set.structure.value;

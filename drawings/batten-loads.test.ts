@@ -244,7 +244,11 @@ describe('bending', () => {
     expect(JSON.stringify(heavy.shapes)).toContain('"part":"caution"');
     const bare = electric.bare.beam;
     if ('unstable' in bare) throw new Error('a bare batten is stable');
-    const unsaid = { ...electric.bare, beam: { ...bare, allowable: null, utilisation: null } };
+    const beam: typeof bare = Object.create(bare, {
+      allowable: { value: null },
+      utilisation: { value: null },
+    });
+    const unsaid = { ...electric.bare, beam };
     expect(wordsOf(drawn(electric.structure, unsaid))).toContain('is not known');
   });
 

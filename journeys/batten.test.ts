@@ -140,7 +140,7 @@ describe('Electric 1 on its six lines', () => {
       .getByText(/^Worked out, each with its working/)
       .click();
     await part(page)
-      .getByRole('button', { name: /^Tension of line 4, the most loaded/ })
+      .getByRole('button', { name: /^Tension of line \d, the most loaded/ })
       .click();
     const working = await wordsOf(part(page).locator('.working'));
     expect(working).toMatch(/T_L = T \+ w.*limit 875\.0.lbf.*Source: equilibrium/);

@@ -1,6 +1,7 @@
 import type { ComputeName } from '#documents';
 import { battenOutput } from './batten-outputs.ts';
 import { linesOutput, totalsOutput } from './lines-outputs.ts';
+import { droppedOutput, releasableOutput, runawayOutput } from './motion-outputs.ts';
 import { listOf, number, numbers, object, type Schema } from './schema-parts.ts';
 
 const newtonsAt = object({ height: number, imbalance: number }, ['height', 'imbalance']);
@@ -98,4 +99,7 @@ export const OUTPUTS: Readonly<Record<ComputeName, Schema>> = {
   batten: battenOutput,
   lines: linesOutput,
   totals: totalsOutput,
+  releasable: releasableOutput,
+  runaway: runawayOutput,
+  dropped: droppedOutput,
 };

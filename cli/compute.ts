@@ -10,6 +10,7 @@ import {
 } from '#documents';
 import { reachWindow } from '#house';
 import { answerLines, answerTotals } from '#lines';
+import { answerReleasable, answerRunaway, dropped } from '#motion';
 import { fail, ok, type Refusal, type Result } from '#outcome';
 import { takeOffNumbers } from '#takeoff';
 import { OUTPUTS } from './compute-outputs.ts';
@@ -48,6 +49,9 @@ const ANSWERS: Answers = {
   batten: answerBatten,
   lines: (input) => answerLines(input),
   totals: (input) => ok(answerTotals(input)),
+  releasable: answerReleasable,
+  runaway: answerRunaway,
+  dropped: (input) => ok({ levels: dropped(input) }),
 };
 
 export type ComputeOptions = {

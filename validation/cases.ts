@@ -5,6 +5,7 @@ import { bricksCases } from './bricks/cases.ts';
 import type { ValidationCase } from './form.ts';
 import { houseCases } from './house/cases.ts';
 import { linesCases } from './lines/cases.ts';
+import { motionCases } from './motion/cases.ts';
 import { pullTestCases } from './pull-test/cases.ts';
 import { quantitiesCases } from './quantities/cases.ts';
 import { takeoffCases } from './takeoff/cases.ts';
@@ -21,4 +22,5 @@ export const CASES: readonly ValidationCase[] = [
   ...pullTestCases,
   ...beamCases,
   ...linesCases,
+  ...motionCases,
 ];

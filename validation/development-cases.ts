@@ -13,4 +13,5 @@ export const DEVELOPMENT_CASES: Readonly<Record<Calculation, readonly string[]>>
   'pull-test': [],
   beam: ['VAL-BEM-14'],
   lines: [],
+  motion: ['VAL-MOT-08'],
 };

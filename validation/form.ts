@@ -13,6 +13,7 @@ export const CALCULATIONS = [
   'pull-test',
   'beam',
   'lines',
+  'motion',
 ] as const;
 
 export type Calculation = (typeof CALCULATIONS)[number];

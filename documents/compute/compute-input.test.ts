@@ -14,6 +14,9 @@ const SPECIMENS = {
   batten: specimens.batten,
   lines: specimens.lines,
   totals: specimens.totals,
+  releasable: specimens.releasable,
+  runaway: specimens.runaway,
+  dropped: specimens.dropped,
 };
 
 const faults = (name: (typeof COMPUTE_NAMES)[number], value: unknown): readonly string[] => {

@@ -16,6 +16,7 @@ import { COMPUTE_NAMES } from './inputs.ts';
 import { refuseIssues } from './issues.ts';
 import { checkLines, checkTotals } from './lines-checks.ts';
 import { lines, totals } from './lines-schema.ts';
+import * as motion from './motion-schema.ts';
 import * as sets from './set-schemas.ts';
 import { takeoff } from './takeoff-schema.ts';
 
@@ -31,6 +32,9 @@ const SCHEMAS: Schemas = {
   batten,
   lines,
   totals,
+  releasable: motion.releasable,
+  runaway: motion.runaway,
+  dropped: motion.dropped,
 };
 
 type Travel = { readonly lowStop: number; readonly highStop: number };
@@ -56,6 +60,23 @@ const checkHeight = (
   faults.refuse('outsideTravel', path, {
     found: metresText(height),
     accepted: `a batten height from ${metresText(lowStop)} to ${metresText(highStop)}`,
+  });
+};
+
+const checkStart = (input: Travel & { readonly height: number }, faults: Faults): void => {
+  if (!checkStops(input, '', faults)) return;
+  checkHeight(input.height, input, { path: 'height', faults });
+};
+
+const checkLevels = (
+  from: number,
+  levels: readonly { readonly height: number }[],
+  faults: Faults,
+): void => {
+  if (levels.some(({ height }) => height < from)) return;
+  faults.refuse('boundsReversed', 'from', {
+    found: `${metresText(from)}, with no level below it`,
+    accepted: 'a height above the lowest of the levels',
   });
 };
 
@@ -104,6 +125,10 @@ const CHECKS: { readonly [N in ComputeName]: (input: ComputeInputs[N], faults: F
   batten: () => undefined,
   lines: checkLines,
   totals: checkTotals,
+  // What a curve's nodes say of one another is asked where they are worked out.
+  releasable: (input, faults) => checkStart(input, faults),
+  runaway: (input, faults) => checkStart(input, faults),
+  dropped: ({ from, levels }, faults) => checkLevels(from, levels, faults),
 };
 
 type Units = readonly { readonly count: number; readonly xs?: readonly number[] }[];

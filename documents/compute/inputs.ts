@@ -6,6 +6,7 @@ import type { Basis } from '#house';
 import type { CarriedItem, ItemKind } from '#show';
 import type { BattenInput } from './batten-inputs.ts';
 import type { LinesInput, TotalsInput } from './lines-inputs.ts';
+import type { DroppedInput, ReleasableInput, RunawayInput } from './motion-inputs.ts';
 
 /** A set and its items, without the bricks that are asked for. */
 export type BareSetInput = {
@@ -187,6 +188,9 @@ export type ComputeInputs = {
   readonly batten: BattenInput;
   readonly lines: LinesInput;
   readonly totals: TotalsInput;
+  readonly releasable: ReleasableInput;
+  readonly runaway: RunawayInput;
+  readonly dropped: DroppedInput;
 };
 
 export const COMPUTE_NAMES = [
@@ -199,6 +203,9 @@ export const COMPUTE_NAMES = [
   'batten',
   'lines',
   'totals',
+  'releasable',
+  'runaway',
+  'dropped',
 ] as const satisfies readonly (keyof ComputeInputs)[];
 
 export type ComputeName = (typeof COMPUTE_NAMES)[number];

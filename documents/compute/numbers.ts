@@ -18,8 +18,15 @@ export const force = (about: string) => above0(1e7, `${about}, N`);
 export const stiffForce = (about: string) => above0(1e10, `${about}, N`);
 export const spring = (about: string) => above0(1e10, `${about}, N/m`);
 export const speed = (about: string) => upTo(50, `${about}, m/s`);
+export const speedAboveNone = (about: string) => above0(50, `${about}, m/s`);
 export const acceleration = (about: string) => upTo(100, `${about}, m/s²`);
 export const pull = (about: string) => z.number().min(-1e5).max(1e5).describe(`${about}, N`);
+export const eitherWay = (about: string) => z.number().min(-1e7).max(1e7).describe(`${about}, N`);
+export const level = (about: string) =>
+  z.number().min(-LENGTH_MAX).max(LENGTH_MAX).describe(`${about}, m`);
+export const area = (about: string) => above0(100, `${about}, m²`);
+export const density = (about: string) => above0(10, `${about}, kg/m³`);
+export const dragCoefficient = above0(10, 'Drag coefficient');
 export const share = (about: string) => upTo(1, `${about}, as a part of one`);
 export const count = (min: 0 | 1, max: number, about: string) =>
   z.int().min(min).max(max).describe(about);

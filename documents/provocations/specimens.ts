@@ -333,3 +333,43 @@ export const totals = {
     },
   ],
 };
+
+const curve = [
+  { height: 0.9144, below: -1300, above: -1300 },
+  { height: 7.0104, below: -1420, above: 110, contact: { low: -1420, high: 110 } },
+  { height: 18.5928, below: -110, above: -110 },
+];
+
+export const releasable = { curve, lowStop: 0.9144, highStop: 18.5928, height: 4, hold: 222 };
+
+export const runaway = {
+  ...releasable,
+  moves: {
+    purchase: 1,
+    arbor: 362,
+    hanging: [
+      { height: 0.9144, below: 210, above: 210 },
+      { height: 7.0104, below: 210, above: 366 },
+      { height: 18.5928, below: 366, above: 366 },
+    ],
+    lineMass: 33,
+    blockMass: 8,
+    friction: { share: 0.05, of: 'batten', constant: 18 },
+  },
+  already: { way: 'out', speed: 0.2 },
+  liftLines: { stiffness: 180_000, largestShare: 0.2, breakingStrength: 31_137 },
+  stop: { distance: 0.05 },
+};
+
+export const dropped = {
+  mass: 11.34,
+  from: 17.6784,
+  speed: 1,
+  air: { dragCoefficient: 1.2, area: 0.03, density: 1.2 },
+  bounce: { least: 2, shareOfFall: 0.25 },
+  levels: [
+    { name: 'mid gallery', height: 11.5824 },
+    { name: 'deck', height: 0 },
+    { name: 'trap', height: -3 },
+  ],
+};

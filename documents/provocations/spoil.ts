@@ -35,6 +35,9 @@ const SPECIMENS: Readonly<Record<Specimen, unknown>> = {
   batten: specimens.batten,
   lines: specimens.lines,
   totals: specimens.totals,
+  releasable: specimens.releasable,
+  runaway: specimens.runaway,
+  dropped: specimens.dropped,
 };
 
 const soundHouse = readHouseValue(specimens.house);

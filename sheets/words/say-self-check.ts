@@ -12,6 +12,7 @@ export const CALCULATION_WORDS: Readonly<Record<Calculation, string>> = {
   'pull-test': 'pull tests',
   beam: 'battens on their lines',
   lines: 'lift lines, blocks and totals',
+  motion: 'runaways and falls',
 };
 
 /** What it proves, and what it does not. */

@@ -26,7 +26,9 @@ const sectionOf = async (name: string, what: string): Promise<readonly string[]>
 const make = async (): Promise<string> => {
   const list = readList(await ask('--list'));
   if (list.length === 0) throw new CannotMake(['"compute --list" names nothing']);
-  const sections = await Promise.all(list.map(([name, what]) => sectionOf(name, what)));
+  // One after the other: a dozen programs at once are more than two cores and one signal handle.
+  const sections: (readonly string[])[] = [];
+  for (const [name, what] of list) sections.push(await sectionOf(name, what));
   return page([
     HEAD,
     '',

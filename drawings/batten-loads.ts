@@ -219,12 +219,15 @@ export const battenLoadsDrawing = (
   const strip = momentStrip(subject, answer.bottom);
   const words = said(subject, drawn.times, answer.bottom + strip.height);
   const end = foot(subject, words.bottom + letter * 0.4);
+  // A lift line on the centre has its figures there, and is the centre line above the pipe itself.
+  const onCentre = structure.lines.some(({ x }) => Math.abs(xOf(x) - width / 2) < letter * 3);
+  const centreTop = onCentre ? drawn.loads.top : letter * 1.2;
   return {
     width,
     height: end.bottom,
     title: titleOf(subject),
     shapes: [
-      line(width / 2, letter * 1.2, width / 2, drawn.loads.bottom, {
+      line(width / 2, centreTop, width / 2, drawn.loads.bottom, {
         stroke: 'line',
         weight: 'thin',
         dash: 'centre',

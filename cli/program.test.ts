@@ -170,7 +170,7 @@ describe('schema and usage', () => {
     expect(JSON.parse(out).$schema).toBe('https://json-schema.org/draft/2020-12/schema');
   });
 
-  it('[CLI-002] knows only house, show and state', async () => {
+  it('[CLI-002] knows only the documents that there are', async () => {
     const { code, err } = await command('schema', 'ship');
     expect(code).toBe(2);
     expect(err).toContain('CLI-002');

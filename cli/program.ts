@@ -2,6 +2,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { check } from './check.ts';
 import { compute } from './compute.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
+import { addOrderCommands } from './order-commands.ts';
 import { printSchema } from './schema.ts';
 import { selfCheck } from './self-check.ts';
 import type { Voice } from './voice.ts';
@@ -32,12 +33,13 @@ export const run = async (args: readonly string[], voice: Voice): Promise<ExitCo
 
 const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command => {
   const program = new Command('counterpoise')
-    .description('Weights, balance, bricks and sheets of a manual counterweight fly house.')
+    .description('Weights, balance, orders of work and sheets of a manual counterweight fly house.')
     .addHelpText('after', CAUTION)
     .showHelpAfterError('(counterpoise --help shows what there is)')
     .configureOutput({ writeOut: voice.out, writeErr: voice.err })
     .exitOverride();
   addCommands(program, voice, ended);
+  addOrderCommands(program, voice, ended);
   for (const command of program.commands)
     command.exitOverride().configureOutput({ writeOut: voice.out, writeErr: voice.err });
   return program;
@@ -83,8 +85,8 @@ const addCommands = (program: Command, voice: Voice, ended: (code: ExitCode) => 
     .action(async (name, options) => ended(await compute(voice, { name, ...options })));
   program
     .command('schema')
-    .description('prints the JSON Schema (2020-12) of a document: house, show or state')
-    .argument('<name>', 'house, show or state')
+    .description('prints the JSON Schema (2020-12) of a document: house, show, state or order')
+    .argument('<name>', 'house, show, state or order')
     .addOption(json)
     .action((name) => ended(printSchema(voice, name)));
   program

@@ -2,9 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { differenceOf } from './difference.ts';
 import type { Json } from './json.ts';
-import { house as houseSpecimen, show as showSpecimen, state } from './provocations/specimens.ts';
+import {
+  house as houseSpecimen,
+  order,
+  show as showSpecimen,
+  state,
+} from './provocations/specimens.ts';
 import { readHouse, readHouseValue } from './read-house.ts';
 import { readJson } from './read-json.ts';
+import { readOrder, readOrderValue } from './read-order.ts';
 import { readShow, readShowValue } from './read-show.ts';
 import { readState, readStateValue } from './read-state.ts';
 import { writeDocument } from './write-document.ts';
@@ -28,6 +34,11 @@ const DOCUMENTS = {
     raw: state,
     read: (value: unknown) => readStateValue(value, house, show),
     readText: (text: string) => readState(text, house, show),
+  },
+  order: {
+    raw: order,
+    read: (value: unknown) => readOrderValue(value, house, show),
+    readText: (text: string) => readOrder(text, house, show),
   },
 };
 

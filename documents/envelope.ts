@@ -2,14 +2,14 @@
 import type { Faults } from './faults.ts';
 import type { JsonObject } from './json.ts';
 import { describe, isObject } from './json.ts';
-import { CURRENT_VERSION, migrate } from './migrations.ts';
+import { CURRENT_VERSION, migrate, oldestVersion } from './migrations.ts';
 import { nearestName } from './nearest-name.ts';
 import { only } from './shape/collections.ts';
 import { leftOut, needed } from './shape/object.ts';
 import type { Shape } from './shape/shape.ts';
 import { name } from './shape/words.ts';
 
-export const DOCUMENT_KINDS = ['house', 'show', 'state'] as const;
+export const DOCUMENT_KINDS = ['house', 'show', 'state', 'order'] as const;
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 
 const formatOf = (kind: DocumentKind) => `counterpoise-${kind}` as const;
@@ -44,7 +44,7 @@ export const openDocument = (
     return undefined;
   }
   const isOurs = checkFormat(kind, value, faults);
-  const version = readVersion(value, faults);
+  const version = readVersion(kind, value, faults);
   if (!isOurs || version === undefined) return undefined;
   return migrate(kind, version, value as JsonObject);
 };
@@ -71,6 +71,7 @@ const MARKS: Readonly<Record<DocumentKind, readonly string[]>> = {
   house: ['stage', 'lineSets', 'setTypes', 'brickKinds'],
   show: ['hangs', 'cues', 'keptEmpty'],
   state: ['sets', 'galleries', 'at'],
+  order: ['steps', 'start', 'set'],
 };
 
 /** Names the document that it looks like, by its format or by the fields that it has. */
@@ -86,7 +87,8 @@ const looks = (value: Outside): string => {
   return kind === undefined ? 'it looks like none of our documents' : `it looks like a ${kind}`;
 };
 
-const readVersion = (value: Outside, faults: Faults): number | undefined => {
+const readVersion = (kind: DocumentKind, value: Outside, faults: Faults): number | undefined => {
+  const oldest = oldestVersion(kind);
   const version: unknown = value['version'];
   const accepted = `"version": ${CURRENT_VERSION}`;
   if (!Object.hasOwn(value, 'version')) {
@@ -104,10 +106,10 @@ const readVersion = (value: Outside, faults: Faults): number | undefined => {
     });
     return undefined;
   }
-  if (version < 0) {
+  if (version < oldest) {
     faults.refuse('versionUnknown', 'version', {
       found: `version ${version}`,
-      accepted: `versions 0 to ${CURRENT_VERSION}`,
+      accepted: oldest === CURRENT_VERSION ? accepted : `versions ${oldest} to ${CURRENT_VERSION}`,
     });
     return undefined;
   }

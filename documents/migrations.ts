@@ -13,20 +13,22 @@ export const CURRENT_VERSION = 1;
 
 type Step = (raw: JsonObject) => JsonObject;
 
-/** Steps by the version from which they start: the first leads from 0 to 1. */
-const STEPS: Readonly<Record<'house' | 'show' | 'state', readonly Step[]>> = {
+/** Steps in order; the last leads to the current version. */
+const STEPS: Readonly<Record<Migrated, readonly Step[]>> = {
   house: [(raw) => houseFrom0(raw)],
   show: [(raw) => showFrom0(raw)],
   state: [(raw) => stateFrom0(raw)],
+  order: [],
 };
 
-export const migrate = (
-  kind: 'house' | 'show' | 'state',
-  version: number,
-  raw: JsonObject,
-): JsonObject =>
+type Migrated = 'house' | 'show' | 'state' | 'order';
+
+/** The first version in which a document was ever written; orders began after the draft. */
+export const oldestVersion = (kind: Migrated): number => CURRENT_VERSION - STEPS[kind].length;
+
+export const migrate = (kind: Migrated, version: number, raw: JsonObject): JsonObject =>
   STEPS[kind]
-    .slice(version)
+    .slice(version - oldestVersion(kind))
     .reduce((older, step, index) => ({ ...step(older), version: version + index + 1 }), raw);
 
 const isJsonObject = (value: Json | undefined): value is JsonObject => isObject(value);

@@ -222,6 +222,16 @@ const STATE = {
   laterThanRecord: code('DOC-134', 'Later than the record', 'It is dated after the record.'),
 } as const;
 
+/** What an order of work must be; whether it may be done is for the rules to judge. */
+const ORDER = {
+  showOther: code('DOC-140', 'For another show', 'The order belongs to another show.'),
+  setWithoutArbor: code(
+    'DOC-141',
+    'Set without an arbor',
+    'An order of work is for a set that is balanced with bricks, and this one is not.',
+  ),
+} as const;
+
 export const REFUSALS = {
   ...TEXT,
   ...ENVELOPE,
@@ -230,6 +240,7 @@ export const REFUSALS = {
   ...HOUSE,
   ...SHOW,
   ...STATE,
+  ...ORDER,
 } as const satisfies Readonly<Record<string, DocumentRefusal>>;
 
 export type RefusalName = keyof typeof REFUSALS;

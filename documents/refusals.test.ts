@@ -1,20 +1,29 @@
 import { describe, expect, it } from 'vitest';
 import { HOUSE_PROVOCATIONS } from './provocations/house.ts';
+import { ORDER_PROVOCATIONS } from './provocations/orders.ts';
 import { SHOW_PROVOCATIONS, STATE_PROVOCATIONS } from './provocations/show-and-state.ts';
-import type { Provocation } from './provocations/spoil.ts';
+import type { Provocation, Provocations } from './provocations/spoil.ts';
 import { STRUCTURE_PROVOCATIONS, VALUE_PROVOCATIONS } from './provocations/structure-and-values.ts';
 import { ENVELOPE_PROVOCATIONS, TEXT_PROVOCATIONS } from './provocations/text-and-envelope.ts';
 import { DOCUMENT_REFUSALS } from './refusal-codes.ts';
 
-const ALL = {
-  ...TEXT_PROVOCATIONS,
-  ...ENVELOPE_PROVOCATIONS,
-  ...STRUCTURE_PROVOCATIONS,
-  ...VALUE_PROVOCATIONS,
-  ...HOUSE_PROVOCATIONS,
-  ...SHOW_PROVOCATIONS,
-  ...STATE_PROVOCATIONS,
-};
+const GATHERED = [
+  TEXT_PROVOCATIONS,
+  ENVELOPE_PROVOCATIONS,
+  STRUCTURE_PROVOCATIONS,
+  VALUE_PROVOCATIONS,
+  HOUSE_PROVOCATIONS,
+  SHOW_PROVOCATIONS,
+  STATE_PROVOCATIONS,
+  ORDER_PROVOCATIONS,
+];
+
+/** One code may be provoked by documents of several kinds. */
+const CODES = [...new Set(GATHERED.flatMap((some) => Object.keys(some)))];
+
+const ALL: Provocations = Object.fromEntries(
+  CODES.map((code) => [code, GATHERED.flatMap((some) => some[code] ?? [])]),
+);
 
 /** Freezes all of a value, so that a reader which changed its input would throw. */
 const frozen = (value: unknown): unknown => {

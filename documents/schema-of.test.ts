@@ -11,7 +11,12 @@ import { writeDocument } from './write-document.ts';
 const fileOf = (path: string): string =>
   readFileSync(new URL(`../${path}`, import.meta.url), 'utf8');
 
-const SPECIMENS = { house: specimens.house, show: specimens.show, state: specimens.state };
+const SPECIMENS = {
+  house: specimens.house,
+  show: specimens.show,
+  state: specimens.state,
+  order: specimens.order,
+};
 
 const EXAMPLES = {
   house: ['kestlemere/house.json', 'skelderwick/house.json'],
@@ -21,6 +26,7 @@ const EXAMPLES = {
     'skelderwick/regatta.show.json',
   ],
   state: ['kestlemere/state.json', 'skelderwick/state.json'],
+  order: ['kestlemere/orders/harbour-drop-load.order.json'],
 };
 
 const validatorOf = (kind: (typeof DOCUMENT_KINDS)[number]) =>

@@ -3,6 +3,7 @@ import type { Dimension } from '#quantities';
 import type { DocumentKind } from './envelope.ts';
 import { houseShape } from './house-shape.ts';
 import { CURRENT_VERSION } from './migrations.ts';
+import { orderShape } from './order-shape.ts';
 import { EXAMPLES, measureSchema } from './shape/measure.ts';
 import { givenSchema } from './shape/object.ts';
 import type { JsonSchema } from './shape/shape.ts';
@@ -14,12 +15,14 @@ const SHAPES: Readonly<Record<DocumentKind, JsonSchema>> = {
   house: houseShape.schema,
   show: showShape.schema,
   state: stateShape.schema,
+  order: orderShape.schema,
 };
 
 const TITLES: Readonly<Record<DocumentKind, string>> = {
   house: 'A fly house: its fixed plant, its bricks and its rules',
   show: 'A show: what hangs on each line set, at which heights, with which cues',
   state: 'How things stand: line sets and galleries at one moment',
+  order: 'An order of work on one line set: what is done, step by step',
 };
 
 const LIMITS_NOT_HERE =

@@ -44,13 +44,13 @@ const heightOrInterval: Shape<Interval> = {
   },
 };
 
-const stackRun = object({
+export const stackRun = object({
   kind: needed(id, 'Brick kind, or "spreader" for a spreader plate.'),
   count: needed(count({ min: 1, max: PLATES_MAX }), 'How many, one on the other.'),
   tag: needed(choice(PLATE_TAGS), 'pipe, show or spreader.'),
 });
 
-const restraint = object({
+export const restraint = object({
   kind: needed(choice(RESTRAINT_KINDS), 'What holds.'),
   resists: needed(choice(['in', 'out', 'both']), 'Travel of the batten that it resists.'),
   rating: filled(rating, null, 'What it is rated for.'),

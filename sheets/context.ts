@@ -6,6 +6,7 @@ import { judge, momentToJudge } from '#rules';
 import type { SelfCheckRecord } from '#selfcheck';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
+import type { CheckedOrder } from './order.ts';
 import type { Stamp } from './sheet.ts';
 
 export type SheetContext = {
@@ -17,6 +18,11 @@ export type SheetContext = {
   readonly stamp: Stamp;
   /** Of the copy of the program that makes the sheet. */
   readonly selfCheck: SelfCheckRecord;
+  /**
+   * Orders of work that were judged, as they are to be worked one after the other; absent is none,
+   * and then no sheet that needs one is made.
+   */
+  readonly orders?: readonly CheckedOrder[];
 };
 
 /** Everything worked through once for the sheets of one house and show, as `check` judges it. */

@@ -3,9 +3,20 @@ export type { CodeAnswer } from './all-sheets.ts';
 export { allSheets, answerCode, SELF_CHECK_ID, sheetIds, sheetOf } from './all-sheets.ts';
 export type { SheetContext } from './context.ts';
 export { sheetContext } from './context.ts';
+export type { CheckedOrder, StepBetween } from './order.ts';
+export { orderCode, stepsBetween, whyNotPrinted } from './order.ts';
 export { BODY_WIDTH } from './page-parts.ts';
+export { loadingSheet } from './pages/loading-sheet.ts';
+export {
+  type BesideCell,
+  type BesideRow,
+  type OrdersBeside,
+  ordersBeside,
+} from './pages/orders-beside.ts';
 export { selfCheckSheet } from './pages/self-check.ts';
+export { strikeSheet } from './pages/strike-sheet.ts';
 export { sheetAddress } from './qr-drawing.ts';
+export { SHEET_REFUSALS } from './refusal-codes.ts';
 export { failedOf } from './rests-on.ts';
 export type {
   Block,
@@ -30,6 +41,7 @@ export type {
 } from './sheet.ts';
 export { SHEET_KINDS } from './sheet.ts';
 export { sameCode, sheetCode } from './sheet-code.ts';
+export { energyWords } from './words/say-energy.ts';
 export { levelWord, type SaidFinding, sayFinding } from './words/say-finding.ts';
 export { type SayOptions, sayMeasure } from './words/say-measure.ts';
 export { sayMoment } from './words/say-moment.ts';
@@ -43,6 +55,9 @@ export {
   sayWorst,
 } from './words/say-self-check.ts';
 export { basisWords } from './words/say-set.ts';
+export type { OrderWords } from './words/say-standing.ts';
+export { balanceWords, heldWords, platesWords, sayForce } from './words/say-standing.ts';
+export { type SaidStep, sayStep } from './words/say-step.ts';
 export { unitWords } from './words/say-units.ts';
 export { type SaidWorking, sayWorking } from './words/say-working.ts';
 export { inHouseWords } from './words/trade-translation.ts';

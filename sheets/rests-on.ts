@@ -16,6 +16,8 @@ export const RESTS_ON: Readonly<Record<SheetKind, readonly Calculation[]>> = {
   'house-sheet': ['quantities', 'house'],
   'beam-and-floor': [...BALANCED, 'beam', 'lines'],
   'calculation-report': [...BALANCED, 'beam', 'lines'],
+  'strike-sheet': [...BALANCED, 'motion'],
+  'loading-sheet': [...BALANCED, 'motion'],
   // It says itself what failed.
   'self-check': [],
 };

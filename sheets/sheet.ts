@@ -100,6 +100,8 @@ export const SHEET_KINDS = [
   'beam-and-floor',
   'calculation-report',
   'self-check',
+  'strike-sheet',
+  'loading-sheet',
 ] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];

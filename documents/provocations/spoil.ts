@@ -4,6 +4,7 @@ import { assert } from '#outcome';
 import { computeInput } from '../compute/compute-input.ts';
 import type { ComputeName } from '../compute/inputs.ts';
 import { readHouse, readHouseValue } from '../read-house.ts';
+import { readOrder, readOrderValue } from '../read-order.ts';
 import { readShow, readShowValue } from '../read-show.ts';
 import { readState, readStateValue } from '../read-state.ts';
 import * as specimens from './specimens.ts';
@@ -19,13 +20,14 @@ export type Provocation = {
 
 export type Provocations = Readonly<Record<string, readonly Provocation[]>>;
 
-type Document = 'house' | 'show' | 'state';
+type Document = 'house' | 'show' | 'state' | 'order';
 type Specimen = Document | ComputeName;
 
 const SPECIMENS: Readonly<Record<Specimen, unknown>> = {
   house: specimens.house,
   show: specimens.show,
   state: specimens.state,
+  order: specimens.order,
   balance: specimens.balance,
   bricks: specimens.brickTask,
   mix: specimens.mix,
@@ -51,6 +53,7 @@ const readValue = (specimen: Specimen) => (input: unknown) => {
   if (specimen === 'house') return readHouseValue(input);
   if (specimen === 'show') return readShowValue(input, house);
   if (specimen === 'state') return readStateValue(input, house, show);
+  if (specimen === 'order') return readOrderValue(input, house, show);
   return computeInput(specimen).read(input);
 };
 
@@ -58,6 +61,7 @@ const READ_TEXT: Readonly<Record<Document, Provocation['read']>> = {
   house: readHouse,
   show: (input) => readShow(input, house),
   state: (input) => readState(input, house, show),
+  order: (input) => readOrder(input, house, show),
 };
 
 type Holder = Record<string, unknown>;

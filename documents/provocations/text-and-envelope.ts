@@ -132,6 +132,16 @@ export const ENVELOPE_PROVOCATIONS: Provocations = {
     put('show', 'version', 1.5),
     put('state', 'version', null),
   ],
-  'DOC-025': [put('house', 'version', 2), put('show', 'version', 99), put('state', 'version', 2)],
-  'DOC-026': [put('house', 'version', -1), put('show', 'version', -7), put('state', 'version', -1)],
+  'DOC-025': [
+    put('house', 'version', 2),
+    put('show', 'version', 99),
+    put('state', 'version', 2),
+    put('order', 'version', 2),
+  ],
+  'DOC-026': [
+    put('house', 'version', -1),
+    put('show', 'version', -7),
+    put('state', 'version', -1),
+    put('order', 'version', 0),
+  ],
 };

@@ -7,6 +7,7 @@ import {
   ACROSS,
   CUE_DURATION,
   FORCE,
+  FORCE_OR_NONE,
   HEIGHT,
   LENGTH,
   LEVEL,
@@ -221,6 +222,8 @@ export const height = length(HEIGHT);
 export const width = length(LENGTH);
 export const lineTrim = length(LINE_TRIM);
 export const pull: Shape<Newtons> = plain(measure('force', PULL, newtons), newtons(0));
+/** How hard somebody pulls in the direction that the step says; it may be nothing. */
+export const effort: Shape<Newtons> = plain(measure('force', FORCE_OR_NONE, newtons), newtons(0));
 export const rating: Shape<Newtons> = plain(measure('force', FORCE, newtons), newtons(0));
 export const cueDuration: Shape<Seconds> = plain(
   measure('duration', CUE_DURATION, seconds),

@@ -7,6 +7,7 @@ import { BUILDING_RULES } from './building/rule-codes.ts';
 import { HANG_RULES } from './hang/rule-codes.ts';
 import { LINE_RULES } from './lines/rule-codes.ts';
 import { LOAD_RULES } from './load/rule-codes.ts';
+import { ORDER_RULES } from './order/rule-codes.ts';
 import { PLAUSIBLE_RULES } from './plausible/rule-codes.ts';
 import { RECORD_RULES } from './record/rule-codes.ts';
 import type { RuleDeclaration } from './rule.ts';
@@ -28,6 +29,7 @@ const DECLARED = [
   ...UNKNOWN_RULES,
   ...HANG_RULES,
   ...RECORD_RULES,
+  ...ORDER_RULES,
 ] as const;
 
 export type RuleCode = (typeof DECLARED)[number]['code'];

@@ -91,11 +91,16 @@ export const sayFinding = (finding: Finding, house: House): SaidFinding => {
   const rule = ruleOf(finding.code);
   assert(rule !== undefined, `rule ${finding.code} is declared`);
   const words = wordsFor(finding, house);
-  const sentence = inHouseWords(rule.says, house).replace(/\{([^}]+)\}/g, (_, name: string) => {
-    const said = words.get(name);
-    assert(said !== undefined, `finding ${finding.code} says {${name}}`);
-    return said;
-  });
+  const sentence = inHouseWords(rule.says, house).replace(
+    /(^|\. )?\{([^}]+)\}/g,
+    (_, begins: string | undefined, name: string) => {
+      const said = words.get(name);
+      assert(said !== undefined, `finding ${finding.code} says {${name}}`);
+      // Names that people gave keep their letters wherever they stand.
+      const isOurs = begins === '. ' && OUR_WORDS.has(name);
+      return `${begins ?? ''}${isOurs ? `${said.charAt(0).toUpperCase()}${said.slice(1)}` : said}`;
+    },
+  );
   return {
     title: inHouseWords(rule.title, house),
     sentence,

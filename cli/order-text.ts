@@ -1,0 +1,149 @@
+import { formatLength, metres } from '#quantities';
+import { type Breach, ruleOf } from '#rules';
+import {
+  balanceWords,
+  type CheckedOrder,
+  energyWords,
+  heldWords,
+  inHouseWords,
+  type OrderWords,
+  platesWords,
+  type StepBetween,
+  sayFinding,
+  sayForce,
+  sayStep,
+  stepsBetween,
+} from '#sheets';
+import type { OrderJob } from './order-job.ts';
+
+const wordsOf = ({ house, set, physics }: OrderJob, { checked }: CheckedOrder): OrderWords => ({
+  house,
+  physics,
+  nameOf: (item) => set.hang?.items.find(({ id }) => id === item)?.name ?? item,
+  isDoubtTried: checked.doubt === 'worst',
+  areFaultsTried: checked.faults === 'check',
+});
+
+/** What is worked on, what is taken for granted, how it stands, and each step as a crew does it. */
+export const orderText = (
+  job: OrderJob,
+  order: CheckedOrder,
+  assumed: readonly string[],
+): readonly string[] => {
+  const { house, set } = job;
+  const words = wordsOf(job, order);
+  const [first] = order.verdict.states;
+  const name = set.hang === null ? '' : `, ${set.hang.name}`;
+  return [
+    ...(house.demo ? ['DEMO: an invented house and show'] : []),
+    `Set ${set.lineSet.id}${name}`,
+    ...assumed.map((line) => `Assumed: ${line}`),
+    ...(first === undefined
+      ? []
+      : [
+          '',
+          ` 0  ${inHouseWords('As it stands: batten at', house)} ` +
+            `${heightWords(first.standing.height, job)}; ${platesWords(first.standing, house)}.`,
+          `    Balance: ${balanceWords(first, words)}. ${heldWords(first, house)}`,
+        ]),
+    ...stepsBetween(order).flatMap((between) =>
+      isAccepted(order) ? workedText(between, words) : judgedText(between, words, order),
+    ),
+  ];
+};
+
+export const isAccepted = ({ verdict }: CheckedOrder): boolean =>
+  verdict.broken === null && verdict.refused === null;
+
+const numbered = (number: number): string => String(number).padStart(2);
+
+const workedText = (between: StepBetween, words: OrderWords): readonly string[] => {
+  const said = sayStep(between, words);
+  return [
+    `${numbered(said.number)}  ${said.who}: ${said.does}`,
+    `    Then: ${said.expect.join(' ')}${freeWords(between.after.releasableJ, words)}`,
+    `    Stop if ${said.stopIf}. To give it up: ${said.abandon}`,
+  ];
+};
+
+/** What a crew has to know of a set that seems to stand quietly. */
+const freeWords = (energyJ: number | null, { physics, house }: OrderWords): string =>
+  energyJ === null ? '' : ` If nothing held it: ${energyWords(energyJ, physics, house)}.`;
+
+/** Of an order that nobody is to work by: what it does and where that leads, not how to do it. */
+const judgedText = (
+  between: StepBetween,
+  words: OrderWords,
+  { verdict }: CheckedOrder,
+): readonly string[] => {
+  const { house } = words;
+  const { number, after } = between;
+  const { holdInN, holdOutN, standing } = after;
+  const broken = [verdict.broken, ...verdict.alsoBroken].flatMap((each) =>
+    each?.step === number - 1 ? [each.rule] : [],
+  );
+  const holds =
+    `Against coming in ${sayForce(holdInN, house, 'down')} is held, ` +
+    `against going out ${sayForce(holdOutN, house, 'down')}.`;
+  const batten = inHouseWords('Batten at', house);
+  return [
+    `${numbered(number)}  ${sayStep(between, words).does}`,
+    `    Then: ${balanceWords(after, words)}. ` +
+      `${batten} ${formatLength(standing.height, house.units)}. ${holds}` +
+      freeWords(after.releasableJ, words),
+    ...(broken.length === 0 ? [] : [`    BROKEN here: ${[...new Set(broken)].join(', ')}`]),
+  ];
+};
+
+export const heightWords = (heightM: number, { house }: OrderJob): string =>
+  formatLength(metres(heightM), house.units);
+
+const CHECKED_WORDS = {
+  worst: 'every mass at its worst',
+  none: 'every mass as it is written',
+  check: 'people in the path, so each single fault is tried',
+  skip: 'nobody in the path of any fault, so none is tried',
+} as const;
+
+/** What the judge says of the order, first the first rule that it breaks. */
+export const verdictText = (job: OrderJob, order: CheckedOrder): readonly string[] => {
+  const { verdict, checked, steps } = order;
+  const how = `${CHECKED_WORDS[checked.doubt]}; ${CHECKED_WORDS[checked.faults]}`;
+  return [
+    `Replayed with ${how}.`,
+    ...(verdict.broken === null ? [] : [`BROKEN ${breachWords(verdict.broken, job)}`]),
+    ...verdict.alsoBroken.map((each) => `Also broken ${breachWords(each, job)}`),
+    ...(isAccepted(order)
+      ? [
+          steps.length === 0
+            ? 'Nothing is left to do: it stands as it is wanted.'
+            : `No rule of the order of work is broken by ${steps.length} steps.`,
+        ]
+      : []),
+    ...verdict.cautions.map((each) => `Caution ${breachWords(each, job)}`),
+    ...verdict.assumed.map((line) => `Assumed: ${inHouseWords(line, job.house)}.`),
+    ...verdict.proofsDue.map(
+      ({ step, proof }) =>
+        `Still to be proved ${placeOf(step)}: ${inHouseWords(proof, job.house)}.`,
+    ),
+    'Energies take every mass as it is written.',
+    'On paper only. Who leads the work decides on the day, and stops it when anything is not so.',
+  ];
+};
+
+const placeOf = (step: number): string =>
+  step < 0 ? 'before the first step' : `at step ${step + 1}`;
+
+const breachWords = (breach: Breach, job: OrderJob): string => {
+  const { rule, step, where, byN, releasableJ, finding } = breach;
+  const cites = ruleOf(rule)?.cites;
+  const id = cites === undefined ? rule : `${rule}: ${cites}`;
+  const past = byN === null ? '' : `, past by ${sayForce(byN, job.house, 'up')}`;
+  const place = `${placeOf(step)}, batten at ${heightWords(where, job)}`;
+  const { sentence } = sayFinding(finding, job.house);
+  const free =
+    releasableJ === null
+      ? ''
+      : ` It would set free ${energyWords(releasableJ, job.physics, job.house)}.`;
+  return `${inHouseWords(place, job.house)}${past}: ${sentence}${free} [${id}]`;
+};

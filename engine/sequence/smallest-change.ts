@@ -1,0 +1,124 @@
+import { metres } from '#quantities';
+import type { OrderPhysics } from '#state';
+import { existsWith, type Job, loadsFor, solve } from './job.ts';
+import { waysOf } from './least-restraint.ts';
+import type { Loads } from './load.ts';
+import { goalShortfall } from './shortfall.ts';
+import type { BrokenRule, SmallestChange } from './types.ts';
+
+export type Change = { readonly rule: BrokenRule; readonly change: SmallestChange };
+
+/** More than any house has: a limit taken away. */
+const NO_LIMIT = 1e6;
+
+/** Halvings of a stretch of travel: 60 m comes down to a millimetre. */
+const HALVINGS = 16;
+
+/**
+ * What to change so that an order exists where no restraint makes one. Each of the limits that are
+ * no holds is taken away by itself; the first that makes an order is named, as small as it can be.
+ */
+export const smallestChange = (job: Job): Change | null =>
+  fewerTolerances(job) ??
+  moreStock(job) ??
+  moreTravel(job) ??
+  longerRod(job) ??
+  oneMoreGallery(job);
+
+/** Whether an order would exist, by staging alone or with any restraint that may be rigged. */
+const exists = (job: Job, loads: Loads = loadsFor(job)): boolean => {
+  if (goalShortfall(job, loads) > 0) return false;
+  const ways = waysOf(job.options.restraint);
+  return [null, ...ways.map((resists) => ({ resists, ratedN: NO_LIMIT, span: null }))].some(
+    (extra) => existsWith(job, loads, extra).order === 'exists',
+  );
+};
+
+const withPhysics = (job: Job, change: Partial<OrderPhysics>): Job => ({
+  ...job,
+  physics: { ...job.physics, ...change },
+});
+
+/** Masses better known, where they are the trouble: how much better at least. */
+export const fewerTolerances = (job: Job): Change | null => {
+  const loads = loadsFor(job);
+  // Loads weigh the same however well they are known: made once, asked again.
+  const known = (share: number): boolean => {
+    const options = { ...job.options, doubtShare: share };
+    return exists({ ...job, options }, { ...loads, site: { ...loads.site, options } });
+  };
+  const { doubtShare } = job.options;
+  if (doubtShare === 0 || !known(0)) return null;
+  const share = halved(doubtShare, 0, known);
+  return { rule: 'HOLD', change: { change: 'tolerances', share } };
+};
+
+const moreStock = (job: Job): Change | null => {
+  const stock = Object.fromEntries(job.physics.bricks.map(({ id }) => [id, NO_LIMIT]));
+  const galleries = job.physics.galleries.map((gallery) => ({ ...gallery, stock }));
+  if (!exists(withPhysics(job, { galleries }))) return null;
+  return { rule: 'STOCK', change: { change: 'stock' } };
+};
+
+const moreTravel = (job: Job): Change | null => {
+  const { lowStop, highStop } = job.physics;
+  const { travel } = job.options;
+  if (travel === null) return null;
+  const withEnds = (fromM: number, toM: number): boolean =>
+    exists({ ...job, options: { ...job.options, travel: { fromM, toM } } });
+  if (travel.toM < highStop.heightM && withEnds(travel.fromM, highStop.heightM)) {
+    const toM = halved(travel.toM, highStop.heightM, (end) => withEnds(travel.fromM, end));
+    return { rule: 'TRAVEL', change: { change: 'higher', to: metres(toM) } };
+  }
+  if (travel.fromM > lowStop.heightM && withEnds(lowStop.heightM, travel.toM)) {
+    const toM = halved(travel.fromM, lowStop.heightM, (end) => withEnds(end, travel.toM));
+    return { rule: 'TRAVEL', change: { change: 'lower', to: metres(toM) } };
+  }
+  return null;
+};
+
+/** The nearest end that will do, from one that will not and one that will. */
+const halved = (notM: number, enoughM: number, isEnough: (endM: number) => boolean): number => {
+  let [not, enough] = [notM, enoughM];
+  for (let turn = 0; turn < HALVINGS; turn += 1) {
+    const middle = (not + enough) / 2;
+    if (isEnough(middle)) enough = middle;
+    else not = middle;
+  }
+  return enough;
+};
+
+const longerRod = (job: Job): Change | null => {
+  if (!exists(withPhysics(job, { rodM: NO_LIMIT }))) return null;
+  const { rodM } = job.physics;
+  const longM = halved(rodM, 2 * rodM + 1, (each) => exists(withPhysics(job, { rodM: each })));
+  return { rule: 'ROD', change: { change: 'rod', by: metres(longM - rodM) } };
+};
+
+/** Someone who reaches the arbor wherever it is; and at which heights that was used. */
+const oneMoreGallery = (job: Job): Change | null => {
+  const stock = Object.fromEntries(job.physics.bricks.map(({ id }) => [id, NO_LIMIT]));
+  const id = 'anywhere';
+  const gallery = { id, name: id, floorM: 0, reachFromM: -NO_LIMIT, reachToM: NO_LIMIT, stock };
+  const wider = withPhysics(job, { galleries: [...job.physics.galleries, gallery] });
+  const loads = loadsFor(wider);
+  const answer = solve(wider, loads, null);
+  if (answer.is !== 'found') return null;
+  const heights: number[] = [];
+  const index = wider.physics.galleries.length - 1;
+  const { trail } = answer.solved;
+  for (let each = trail.before === null ? null : trail; each !== null; each = each.before) {
+    if (each.deed.deed !== 'brick' || each.deed.gallery !== index) continue;
+    const { span } = each.place;
+    heights.push((span.lo + span.hi) / 2);
+  }
+  if (heights.length === 0) return null;
+  return {
+    rule: 'REACH',
+    change: {
+      change: 'gallery',
+      from: metres(Math.min(...heights)),
+      to: metres(Math.max(...heights)),
+    },
+  };
+};

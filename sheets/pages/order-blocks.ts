@@ -1,0 +1,204 @@
+/** What stands round the steps of an order: what was checked, what it needs, what is still due. */
+import type { SetAssessment } from '#assessment';
+import type { House } from '#house';
+import { type CheckedOrder, orderCode } from '../order.ts';
+import type { Block, List, Notice, Words } from '../sheet.ts';
+import { blank, box, strong } from '../sheet.ts';
+import { filled } from '../words/fill-words.ts';
+import { energyWords } from '../words/say-energy.ts';
+import { sayFinding } from '../words/say-finding.ts';
+import { height } from '../words/say-set.ts';
+import {
+  balanceWords,
+  heldWords,
+  type OrderWords,
+  platesWords,
+  restraintWords,
+} from '../words/say-standing.ts';
+import { proofsOf } from './proofs.ts';
+
+const triedWords = ({ checked }: CheckedOrder): string => {
+  const doubt =
+    checked.doubt === 'worst'
+      ? 'every mass at its worst'
+      : 'every mass as listed, no tolerance tried';
+  const faults =
+    checked.faults === 'check'
+      ? 'after each step the worst single fault is held, or its path is closed and empty'
+      : 'single faults NOT tried, and the lock counted for all of its limit';
+  return `every state and the whole of every way is held; ${doubt}; ${faults}`;
+};
+
+/** What the judge was asked to try, as one sentence. */
+export const checkedWords = (order: CheckedOrder, house: House): string =>
+  `Replayed step by step: ${filled(triedWords(order), house)}.`;
+
+/** A check that left something out says so in a frame of its own. */
+const gapsOf = ({ checked }: CheckedOrder): readonly string[] => [
+  ...(checked.doubt === 'none' ? ['No tolerance was tried: weigh or pull before you start.'] : []),
+  ...(checked.faults === 'skip'
+    ? [
+        'No single fault was tried, and the lock counts for all of its limit: ' +
+          'nobody anywhere in the run or in a drop zone, at any step.',
+      ]
+    : []),
+];
+
+const energyLine = ({ verdict, physics }: CheckedOrder, house: House): string => {
+  const known = verdict.states
+    .map(({ releasableJ }) => releasableJ)
+    .filter((each) => each !== null);
+  return known.length < verdict.states.length
+    ? ''
+    : ` Most that a state could set free: ${energyWords(Math.max(...known), physics, house)}.`;
+};
+
+/** One frame for everything that the judge was not asked to try. */
+export const gapBlocks = (orders: readonly CheckedOrder[], house: House): readonly Notice[] => {
+  const gaps = [...new Set(orders.flatMap(gapsOf))].map((gap) => filled(gap, house));
+  return gaps.length === 0
+    ? []
+    : [
+        {
+          kind: 'notice',
+          degree: 'caution',
+          heading: 'CAUTION: NOT ALL OF IT WAS CHECKED',
+          words: [gaps.join(' ')],
+        },
+      ];
+};
+
+export const checkedBlocks = (order: CheckedOrder, house: House): readonly Block[] => [
+  ...gapBlocks([order], house),
+  {
+    kind: 'text',
+    words: [
+      strong(`Order ${orderCode(order)}. `),
+      checkedWords(order, house),
+      energyLine(order, house),
+    ],
+  },
+  ...cautionList(order, house),
+];
+
+const cautionList = ({ verdict }: CheckedOrder, house: House): readonly List[] =>
+  verdict.cautions.length === 0
+    ? []
+    : [
+        {
+          kind: 'list',
+          heading: 'Cautions',
+          items: verdict.cautions.map(({ step, finding }): Words => {
+            const where = step < 0 ? 'Before the first step' : `Step ${step + 1}`;
+            return [`${where}: ${sayFinding(finding, house).sentence}`];
+          }),
+        },
+      ];
+
+/** Everything from outside that must be there before the first step. */
+export const restraintBlocks = (
+  { steps, verdict }: CheckedOrder,
+  house: House,
+): readonly List[] => {
+  const rigged = steps.flatMap((step) => (step.act === 'rig' ? [step.restraint] : []));
+  const already = verdict.states[0]?.standing.restraints ?? [];
+  const all = [...already, ...rigged];
+  if (all.length === 0) return [];
+  return [
+    {
+      kind: 'list',
+      heading: 'Have ready before the first step, with anchors that are rated for it',
+      items: all.map(
+        (restraint): Words => [
+          `${restraintWords(restraint, house)}. Owner `,
+          restraint.owner ?? blank(10),
+          ', tag ',
+          restraint.tag ?? blank(5),
+        ],
+      ),
+    },
+  ];
+};
+
+/** Begin only if the set stands like this; anything else is another order. */
+export const startBlocks = ({ verdict }: CheckedOrder, words: OrderWords): readonly Block[] => {
+  const { house } = words;
+  const [start] = verdict.states;
+  if (start === undefined) return [];
+  const { standing } = start;
+  const hung = Object.entries(standing.items)
+    .filter(([, phase]) => phase !== 'away')
+    .map(([id]) => words.nameOf(id));
+  const names = {
+    at: height(standing.height, house),
+    plates: platesWords(standing, house),
+    hung: hung.length === 0 ? 'nothing' : hung.join(', '),
+    balance: balanceWords(start, words),
+  };
+  return [
+    {
+      kind: 'text',
+      words: [
+        box,
+        strong(filled(' Begin only if it stands so: ', house)),
+        filled('batten at {at}; {plates}; on the batten: {hung}; {balance}. ', house, names),
+        heldWords(start, house),
+      ],
+    },
+    {
+      kind: 'text',
+      words: [
+        strong('Speaking: '),
+        filled(
+          'set and action are called, said back, then \u201Cdo\u201D. No answer or another ' +
+            'one is STOP. Anybody says STOP; then give the step up as it says, and ask the lead.',
+          house,
+        ),
+      ],
+    },
+  ];
+};
+
+/** Said once: where nobody is, whatever the step. */
+export const keepAwayBlocks = (
+  clear: readonly (string | null)[],
+  house: House,
+): readonly Block[] => {
+  const rules = [...new Set(clear.filter((words) => words !== null))];
+  const run = filled('The run of a set: under its batten and its arbor, on every level.', house);
+  return [{ kind: 'text', words: [strong('Keep away: '), [...rules, run].join(' ')] }];
+};
+
+export const dueBlocks = (
+  { verdict }: CheckedOrder,
+  set: SetAssessment,
+  house: House,
+): readonly Block[] => [
+  {
+    kind: 'text',
+    words: [
+      strong('Assumed: '),
+      filled([...verdict.assumed, ...ALWAYS_ASSUMED].join('; '), house),
+      '.',
+    ],
+    isNote: true,
+  },
+  {
+    kind: 'text',
+    words: [
+      strong('Not checked: '),
+      filled(
+        'neighbouring and coupled sets; what is in the way; lift lines, batten and beams at each ' +
+          'step; the anchors of restraints; speed.',
+        house,
+      ),
+    ],
+    isNote: true,
+  },
+  proofsOf(set, house),
+];
+
+const ALWAYS_ASSUMED = [
+  'the stack is as counted',
+  'one person at each place, and none of them does two jobs',
+] as const;

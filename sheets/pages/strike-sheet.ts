@@ -1,0 +1,96 @@
+/** The strike of one set, step by step, from an order that was replayed and not refused. */
+import type { SetAssessment } from '#assessment';
+import { fail, ok, type Refusal, type Result, refusal } from '#outcome';
+import { hangName, type SheetContext } from '../context.ts';
+import { type CheckedOrder, orderCode, stepsBetween, whyNotPrinted } from '../order.ts';
+import { besideWords, makeSheet, setDependsOn, voidWords } from '../page-parts.ts';
+import { SHEET_REFUSALS } from '../refusal-codes.ts';
+import type { Sheet } from '../sheet.ts';
+import type { OrderWords } from '../words/say-standing.ts';
+import { sayStep } from '../words/say-step.ts';
+import { inHouseWords } from '../words/trade-translation.ts';
+import { lockedOutNotice } from './locked-out.ts';
+import {
+  checkedBlocks,
+  dueBlocks,
+  keepAwayBlocks,
+  restraintBlocks,
+  startBlocks,
+} from './order-blocks.ts';
+import { stepData, stepTable } from './step-table.ts';
+
+const wordsFor = (
+  { house }: SheetContext,
+  { takeoffs }: SetAssessment,
+  { physics, checked }: CheckedOrder,
+): OrderWords => ({
+  house,
+  physics,
+  nameOf: (id) => takeoffs.find(({ item }) => item.id === id)?.item.name ?? id,
+  isDoubtTried: checked.doubt === 'worst',
+  areFaultsTried: checked.faults === 'check',
+});
+
+const carriesPerson = ({ takeoffs }: SetAssessment): boolean =>
+  takeoffs.some(({ item }) => item.carriesPerson);
+
+/** Why an order gives no strike sheet of a set; null where it does. */
+export const whyNoStrike = (set: SetAssessment, order: CheckedOrder): string | null => {
+  if (set.lineSet.id !== order.set) return `the order is for set ${order.set}`;
+  if (order.job !== 'strike') return `the order is a ${order.job}`;
+  if (carriesPerson(set)) return 'an item is tagged as carrying a person: out of scope';
+  return whyNotPrinted(order);
+};
+
+/**
+ * The strike sheet of a set, or why there is none. It takes no order that broke a rule, that was
+ * not replayed to its end, or that is for another set; and it never plans one itself.
+ */
+export const strikeSheet = (
+  context: SheetContext,
+  set: SetAssessment,
+  order: CheckedOrder,
+): Result<Sheet, Refusal> => {
+  const { house, show } = context;
+  const id = `strike-sheet/${set.lineSet.id}`;
+  const why = whyNoStrike(set, order);
+  if (why !== null) {
+    const accepted = 'a strike of this set, replayed to its end with nothing broken';
+    return fail(refusal(SHEET_REFUSALS.notToWorkBy.code, id, { found: why, accepted }));
+  }
+  const words = wordsFor(context, set, order);
+  const said = stepsBetween(order).map((between) => ({
+    act: between.step.act,
+    said: sayStep(between, words),
+  }));
+  return ok(
+    makeSheet(context, {
+      id,
+      kind: 'strike-sheet',
+      title: `${inHouseWords('Strike', house)} sheet, order ${orderCode(order)}`,
+      number: set.lineSet.id,
+      name: hangName(set, show),
+      beside: besideWords(context, set),
+      blocks: [
+        ...lockedOutNotice(set),
+        ...checkedBlocks(order, house),
+        ...restraintBlocks(order, house),
+        ...startBlocks(order, words),
+        ...keepAwayBlocks(
+          said.map(({ said: { clear } }) => clear),
+          house,
+        ),
+        stepTable(said, house),
+        ...dueBlocks(order, set, house),
+        { kind: 'inkLines', count: 3 },
+      ],
+      voidIf: voidWords(context, set),
+      dependsOn: { of: setDependsOn(context, set), order: orderCode(order) },
+      data: stepData(
+        order,
+        said.map((each) => each.said),
+        house,
+      ),
+    }),
+  );
+};

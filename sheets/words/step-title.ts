@@ -1,0 +1,66 @@
+/** A step in a few words, for the head of a column or a row. */
+import { unreachable } from '#outcome';
+import type { Step } from '#state';
+import type { StepBetween } from '../order.ts';
+import { filled } from './fill-words.ts';
+import { isIn } from './move-deeds.ts';
+import { height } from './say-set.ts';
+import {
+  bricksWords,
+  galleryName,
+  type OrderWords,
+  restraintName,
+  zoneName,
+} from './say-standing.ts';
+
+const sentenceFor = (step: Step, between: StepBetween): string => {
+  switch (step.act) {
+    case 'attach':
+      return 'Tie on {item}';
+    case 'takeUp':
+      return 'Take up {item}';
+    case 'rest':
+      return 'Rest {item}';
+    case 'release':
+      return 'Untie {item}';
+    case 'add':
+      return 'Put on {bricks}, {gallery}';
+    case 'remove':
+      return 'Take off {bricks}, {gallery}';
+    case 'fly':
+      return isIn(step, between) ? 'In to {to}' : 'Out to {to}';
+    case 'rig':
+      return 'Rig the {restraint}';
+    case 'unrig':
+      return 'Take off the {restraint}';
+    case 'hangOnSteel':
+      return 'Hang it on steel';
+    case 'takeOffSteel':
+      return 'Take it off the steel';
+    case 'close':
+      return 'Close {zone}';
+    case 'reopen':
+      return 'Reopen {zone}';
+    case 'ease':
+      return 'Ease it off its stop';
+    default:
+      return unreachable(step);
+  }
+};
+
+export const stepTitle = (between: StepBetween, words: OrderWords): string => {
+  const { step } = between;
+  const { house } = words;
+  return filled(sentenceFor(step, between), house, {
+    ...('item' in step ? { item: words.nameOf(step.item) } : {}),
+    ...('gallery' in step
+      ? {
+          bricks: bricksWords(step.count, step.kind, house),
+          gallery: galleryName(step.gallery, words),
+        }
+      : {}),
+    ...('to' in step ? { to: height(step.to, house) } : {}),
+    ...('restraint' in step ? { restraint: restraintName(step.restraint, house) } : {}),
+    ...('zone' in step ? { zone: zoneName(step.zone, words) } : {}),
+  });
+};

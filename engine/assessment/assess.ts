@@ -8,6 +8,7 @@ import { carriedItem, type ItemTakeoff, type ReleaseState, takeOff, withReleases
 import { chooseMix, chosenCounts, pipeCountOf, stackOf } from './bricks.ts';
 import { type CarriedHang, freeRangeOf, planOf } from './plan.ts';
 import { barePlant, gather, roomOf, windowsOf } from './plant.ts';
+import { type PlantOf, plantsOnce } from './plant-once.ts';
 import { type ItemsById, recordedOf } from './recorded.ts';
 import { structureOf } from './structure.ts';
 import { arborMassIn, totalsOf } from './totals.ts';
@@ -19,7 +20,8 @@ import type { Assessment, BrickCount, HungMass, SetAssessment, SetPlan } from '.
  * blocked and says what it needs.
  */
 export const assess = (house: House, show: Show | null, state: HouseState | null): Assessment => {
-  const sets = house.lineSets.map((lineSet) => assessSet(house, show, state, lineSet));
+  const plantOf = plantsOnce();
+  const sets = house.lineSets.map((lineSet) => setWith(plantOf, { house, show, state, lineSet }));
   return {
     sets,
     bricks: house.brickKinds.map(({ id }) => brickUse(id, house, sets)),
@@ -51,7 +53,16 @@ export const assessSet = (
   show: Show | null,
   state: HouseState | null,
   lineSet: LineSet,
-): SetAssessment => {
+): SetAssessment => setWith(plantsOnce(), { house, show, state, lineSet });
+
+type SetAsked = {
+  readonly house: House;
+  readonly show: Show | null;
+  readonly state: HouseState | null;
+  readonly lineSet: LineSet;
+};
+
+const setWith = (plantOf: PlantOf, { house, show, state, lineSet }: SetAsked): SetAssessment => {
   const hang = show?.hangs.find(({ set }) => set === lineSet.id) ?? null;
   const setState = state?.sets[lineSet.id] ?? unknownSetState;
   const takeoffs = (hang?.items ?? []).map((item) => takeOff(item, house.rules));
@@ -82,7 +93,7 @@ export const assessSet = (
     plan,
     windows: windowsOf(lineSet, house, stackM),
     recorded,
-    structure: structureOf({ house, lineSet, hang, takeoffs, carried, arborMass }),
+    structure: structureOf({ house, lineSet, hang, takeoffs, carried, arborMass }, plantOf),
   };
 };
 

@@ -8,7 +8,7 @@ import {
   lineFactor,
   loftBlockForce,
   sheaveRatio,
-  tensionAlongRun,
+  tensionsAtRest,
   terminationEfficiency,
 } from '#lines';
 import { GRAVITY, metres, newtons, newtonsPerMetre } from '#quantities';
@@ -68,7 +68,7 @@ export const lineStatesOf = (
     const along =
       run === undefined || !plant.perLengthKg.known
         ? null
-        : tensionAlongRun({ run, tensionN, massPerLengthKg: plant.perLengthKg.value });
+        : tensionsAtRest(run, tensionN, plant.perLengthKg.value);
     const unknown = plant.perLengthKg.known ? ['the run of the line'] : plant.perLengthKg.needs;
     const block = run === undefined || along === null ? null : loftBlockForce(run, along.loft);
     return {

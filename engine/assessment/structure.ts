@@ -4,14 +4,15 @@ import { type BalanceItem, carriedMass } from '#balance';
 import { type BattenSolution, type Load, solveBatten } from '#beam';
 import { blocked, type Reckoned, reckoned } from '#findings';
 import type { House, LineSet } from '#house';
-import { headBlockForce, restrainedForce, tensionAlongRun } from '#lines';
+import { headBlockForce, restrainedForce, tensionsAtRest } from '#lines';
 import { kilograms, type Metres, metres } from '#quantities';
 import type { Hang } from '#show';
 import { type ItemTakeoff, loadsAlongBatten } from '#takeoff';
-import { type BattenModel, battenModelOf } from './batten-model.ts';
-import { type LinePlant, linePlantOf, lineStatesOf } from './line-states.ts';
+import type { BattenModel } from './batten-model.ts';
+import { type LinePlant, lineStatesOf } from './line-states.ts';
 import { battenAtTrim, type CarriedHang } from './plan.ts';
 import { gather } from './plant.ts';
+import type { PlantOf } from './plant-once.ts';
 import type {
   PlacedLoad,
   SetStructure,
@@ -29,19 +30,19 @@ export type StructureWork = {
   readonly arborMass: Reckoned<number>;
 };
 
-export const structureOf = (work: StructureWork): Reckoned<SetStructure> => {
+export const structureOf = (work: StructureWork, plantOf: PlantOf): Reckoned<SetStructure> => {
   const { house, lineSet } = work;
-  const model = battenModelOf(lineSet, house);
-  if (!model.known) return model;
+  const { model: known, lines: plant, bare } = plantOf(lineSet, house);
+  if (!known.known) return known;
+  const model = known.value;
   const placed = placedOf(work);
-  const plant = linePlantOf(lineSet);
-  const scenes = [
-    bareScene(lineSet, model.value),
-    ...(placed.known ? merged(hungScenes(work, model.value, placed.value)) : []),
+  const scenes = placed.known ? merged(hungScenes(work, model, placed.value)) : [];
+  const states = [
+    bare(() => stateOf(model, plant, bareScene(lineSet, model))),
+    ...scenes.map((scene) => stateOf(model, plant, scene)),
   ];
-  const states = scenes.map((scene) => stateOf(model.value, plant, scene));
   const hungNeeds = placed.known ? [] : placed.needs;
-  return reckoned(wholeOf(work, { model: model.value, plant, states, hungNeeds }));
+  return reckoned(wholeOf(work, { model, plant, states, hungNeeds }));
 };
 
 type Parts = {
@@ -254,8 +255,7 @@ const headBlockOf = (
     const runs = model.runsAt(state?.height ?? 0);
     const lines = runs.map((run, index) => {
       const tensionN = state?.lines[index]?.tension ?? 0;
-      const along = tensionAlongRun({ run, tensionN, massPerLengthKg: perLengthKg });
-      return { run, tension: along.head };
+      return { run, tension: tensionsAtRest(run, tensionN, perLengthKg).head };
     });
     return headBlockForce({ lines, handLineMass: handLineKg }).block;
   });

@@ -26,7 +26,7 @@ export { freeLength } from './run.ts';
 export { bendingEfficiency, lineFactor, sheaveRatio, terminationEfficiency } from './strength.ts';
 export { lineStiffness, lineStretch } from './stretch.ts';
 export type { BlockFriction, BlockTension, RunTension } from './tension.ts';
-export { BLOCK_FRICTION, tensionAlongRun } from './tension.ts';
+export { BLOCK_FRICTION, tensionAlongRun, tensionsAtRest } from './tension.ts';
 export type { BayForces, Well, WellForces } from './totals.ts';
 export { bayTotals, wellTotals, worstOver } from './totals.ts';
 export type { BlockForce, Efficiency, LineRun, Place, SetOnSteel, Total } from './types.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { GRAVITY } from '#quantities';
-import { tensionAlongRun } from './tension.ts';
+import { tensionAlongRun, tensionsAtRest } from './tension.ts';
 import type { LineRun } from './types.ts';
 
 const RUN: LineRun = {
@@ -44,6 +44,18 @@ describe('tension along a line at rest', () => {
 
   it('carries its own wire on a line that the batten does not pull', () => {
     expect(tensionAlongRun({ run: RUN, tensionN: 0, massPerLengthKg }).loft).toBe(15);
+  });
+});
+
+describe('tensions at rest', () => {
+  it.each([
+    ['as it is', RUN],
+    ['with a low head block', { ...RUN, headZ: 19 }],
+    ['over a high mule block', { ...RUN, mules: [{ x: -5, z: 25 }] }],
+    ['with double purchase', { ...RUN, purchase: 2 as const }],
+  ])('are those along the run, %s', (_, run) => {
+    const { loft, head, most } = tensionAlongRun({ run, tensionN: 100, massPerLengthKg });
+    expect(tensionsAtRest(run, 100, massPerLengthKg)).toEqual({ loft, head, most });
   });
 });
 

@@ -88,6 +88,28 @@ export const tensionAlongRun = ({
   };
 };
 
+/**
+ * The same at rest, where only heights count: at the loft block, at the head block on the batten's
+ * side, and the largest along the line.
+ *
+ * Source  T(z) = T_0 + w·g·(z − z_e), as above with K = 1
+ * Check   tension.test.ts: equal to tensionAlongRun without friction
+ */
+export const tensionsAtRest = (
+  { loftZ, headZ, wireEndZ, attachZ, mules }: LineRun,
+  tensionN: number,
+  massPerLengthKg: number,
+): { readonly loft: Newtons; readonly head: Newtons; readonly most: Newtons } => {
+  const perM = massPerLengthKg * GRAVITY;
+  let highestZ = Math.max(wireEndZ, attachZ, loftZ, headZ);
+  for (const { z } of mules ?? []) highestZ = Math.max(highestZ, z);
+  return {
+    loft: newtons(tensionN + perM * (loftZ - wireEndZ)),
+    head: newtons(tensionN + perM * (headZ - wireEndZ)),
+    most: newtons(tensionN + perM * (highestZ - wireEndZ)),
+  };
+};
+
 const factorOf = (friction: BlockFriction | undefined): number => {
   if (friction === undefined) return 1;
   const factor = BLOCK_FRICTION[friction.bearing];

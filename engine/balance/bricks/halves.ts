@@ -86,10 +86,10 @@ const partMixes = (
   return {
     places,
     size: masses.length,
-    mass: Float64Array.from(masses),
-    thickness: Float64Array.from(thicknesses),
-    cost: Float64Array.from(costs),
-    code: Float64Array.from(codes),
+    mass: new Float64Array(masses),
+    thickness: new Float64Array(thicknesses),
+    cost: new Float64Array(costs),
+    code: new Float64Array(codes),
   };
 };
 
@@ -101,23 +101,29 @@ const isRising = (values: Float64Array): boolean => {
 };
 
 const inOrder = (values: Float64Array): Uint32Array => {
-  const order = Uint32Array.from(values.keys());
+  const order = new Uint32Array(values.length);
+  for (let at = 0; at < order.length; at += 1) order[at] = at;
   return isRising(values)
     ? order
     : order.sort((a, b) => (values[a] as number) - (values[b] as number));
 };
 
+/** A loop and not `from`: that walks an iterator, which takes a third of the whole choice. */
+const pick = (values: Float64Array, order: Uint32Array): Float64Array => {
+  const picked = new Float64Array(order.length);
+  for (let at = 0; at < picked.length; at += 1) picked[at] = values[order[at] as number] as number;
+  return picked;
+};
+
 const sortedByMass = (half: Half): SortedHalf => {
   const byMass = inOrder(half.mass);
-  const pick = (values: Float64Array, order: Uint32Array): Float64Array =>
-    Float64Array.from(order, (at) => values[at] as number);
   const byThickness = inOrder(half.thickness);
   const heaviestTo = pick(half.mass, byThickness);
   for (let at = 1; at < heaviestTo.length; at += 1) {
     heaviestTo[at] = Math.max(heaviestTo[at] as number, heaviestTo[at - 1] as number);
   }
   const cost = pick(half.cost, byMass);
-  const cheapestFrom = Float64Array.from(cost);
+  const cheapestFrom = cost.slice();
   for (let at = cheapestFrom.length - 2; at >= 0; at -= 1) {
     cheapestFrom[at] = Math.min(cheapestFrom[at] as number, cheapestFrom[at + 1] as number);
   }

@@ -3,25 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, describe, expect, it } from 'vitest';
-import { run } from './program.ts';
-import type { Voice } from './voice.ts';
+import { heard as command } from './heard.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'counterpoise-cli-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-const command = async (...args: readonly string[]) => {
-  let [out, err] = ['', ''];
-  const voice: Voice = {
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    live: false,
-  };
-  return { code: await run(args, voice), out, err };
-};
 
 const ask = async (value: unknown) => {
   const file = join(folder, 'batten.json');

@@ -3,24 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, describe, expect, it } from 'vitest';
-import { run } from './program.ts';
+import { heard as command } from './heard.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'counterpoise-lines-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-const command = async (...args: readonly string[]) => {
-  let [out, err] = ['', ''];
-  const code = await run(args, {
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    live: false,
-  });
-  return { code, out, err };
-};
 
 const fileWith = (name: string, value: unknown): string => {
   const file = join(folder, name);

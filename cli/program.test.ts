@@ -3,8 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, describe, expect, it } from 'vitest';
-import { run } from './program.ts';
-import type { Voice } from './voice.ts';
+import { heard as command } from './heard.ts';
 
 const examples = join(import.meta.dirname, '..', 'examples', 'kestlemere');
 const HOUSE = join(examples, 'house.json');
@@ -12,20 +11,6 @@ const SHOW = join(examples, 'clockmaker.show.json');
 const STATE = join(examples, 'state.json');
 const folder = mkdtempSync(join(tmpdir(), 'counterpoise-cli-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-const command = async (...args: readonly string[]) => {
-  let [out, err] = ['', ''];
-  const voice: Voice = {
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    live: false,
-  };
-  return { code: await run(args, voice), out, err };
-};
 
 const fileWith = (name: string, value: unknown): string => {
   const file = join(folder, name);

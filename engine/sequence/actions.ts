@@ -176,9 +176,12 @@ const itemMoves = (
 ): readonly Move[] => {
   const phases = load.phases.map((each, at) => (at === index ? to : each));
   const next = loads.changed(load, { phases });
+  // Picks are drawn tight from the rail, with the run closed; all else is hands at the batten.
+  const isAtBatten = deed.deed === 'attach' || deed.deed === 'release';
+  const [before, after] = isAtBatten ? [held.open, held.work] : [held.rest, held.rest];
   return meet(only === null ? span : (overlap(span, only) ?? NOWHERE), loads.site.work)
-    .flatMap((part) => meet(part, held.work(load)))
-    .flatMap((part) => meet(part, held.work(next)))
+    .flatMap((part) => meet(part, before(load)))
+    .flatMap((part) => meet(part, after(next)))
     .map((part) => ({ place: { load: next, order, taken, span: part }, deed }));
 };
 

@@ -1,25 +1,35 @@
 /** Where each load is held, under one reading of the lock and one restraint more or none. */
+
+import { faultless, handsOn, meetAll } from './faults.ts';
 import { heldSpans, type Rated } from './held.ts';
-import type { Load } from './load.ts';
-import { RESTING, type Site } from './site.ts';
-import { overlap, pointSpan, SAME_M, type Span } from './span.ts';
+import type { Load, Loads } from './load.ts';
+import { ratedBeside } from './rated-beside.ts';
+import { HANGING, RESTING, type Site } from './site.ts';
+import { overlap, SAME_M, type Span } from './span.ts';
 
 /** One way of trusting what holds. */
 export type Trust = {
   readonly lockN: number;
-  /** While riggers are at the batten. */
-  readonly workLockN: number;
   /** One rated restraint beside those that stand; over the whole travel where no span is given. */
   readonly extra: {
     readonly resists: 'in' | 'out';
     readonly ratedN: number;
     readonly span: Span | null;
+    /**
+     * Made fast at one height, as stands or a sling are; or a line that runs along, which only
+     * pays out, or draws the arbor up against friction too.
+     */
+    readonly as: 'fast' | 'line' | 'hauled';
   } | null;
 };
 
 export type HeldLoads = {
   readonly trust: Trust;
+  /** Held as it stands, nobody where it runs. */
   readonly rest: (load: Load) => readonly Span[];
+  /** Held after each single fault too, nobody at work on it: the run may be open. */
+  readonly open: (load: Load) => readonly Span[];
+  /** The same with hands on the set, which may also drop an item or undo the steel. */
   readonly work: (load: Load) => readonly Span[];
   /** Without the extra restraint: where the work may end. */
   readonly left: (load: Load) => readonly Span[];
@@ -27,7 +37,8 @@ export type HeldLoads = {
   readonly fly: (load: Load) => readonly Span[];
 };
 
-export const heldLoads = (site: Site, trust: Trust): HeldLoads => {
+export const heldLoads = (loads: Loads, trust: Trust): HeldLoads => {
+  const { site } = loads;
   const remembered = (of: (load: Load) => readonly Span[]): HeldLoads['rest'] => {
     const known = new Map<Load, readonly Span[]>();
     return (load) => {
@@ -38,20 +49,40 @@ export const heldLoads = (site: Site, trust: Trust): HeldLoads => {
       return fresh;
     };
   };
-  const rest = remembered((load) => spansOf(site, trust, load, trust.lockN));
-  const work =
-    trust.workLockN === trust.lockN
-      ? rest
-      : remembered((load) => spansOf(site, trust, load, trust.workLockN));
+  const rest = remembered((load) => spansOf(site, trust, load, { lockN: trust.lockN }));
+  const isEmpty = site.options.lock === 'nominal';
+  const { open, work } = isEmpty ? { open: rest, work: rest } : faultsOf(loads, trust, remembered);
   const fly = remembered((load) => {
     if (load.onSteel || (load.tied && site.tied.fixed) || load.phases.includes(RESTING)) return [];
     const lockN = flyingLockN(site, trust, load);
-    return lockN === trust.lockN ? rest(load) : spansOf(site, trust, load, lockN);
+    const isRest = lockN === trust.lockN && trust.extra === null;
+    return isRest ? rest(load) : spansOf(site, trust, load, { lockN, when: 'way' });
   });
   const bare = { ...trust, extra: null };
   const left =
-    trust.extra === null ? rest : remembered((load) => spansOf(site, bare, load, trust.lockN));
-  return { trust, rest, work, left, fly };
+    trust.extra === null
+      ? rest
+      : remembered((load) => spansOf(site, bare, load, { lockN: trust.lockN }));
+  return { trust, rest, open, work, left, fly };
+};
+
+type Remembered = (of: (load: Load) => readonly Span[]) => HeldLoads['rest'];
+
+const FAULTS = new WeakMap<Site, Pick<HeldLoads, 'open' | 'work'>>();
+
+/** Faults do not ask how far the lock or a line is trusted: worked out once a site. */
+const faultsOf = (
+  loads: Loads,
+  { extra }: Trust,
+  remembered: Remembered,
+): Pick<HeldLoads, 'open' | 'work'> => {
+  const fast = extra?.as === 'fast' ? ratedOfExtra(loads.site, extra) : [];
+  const known = FAULTS.get(loads.site);
+  if (known !== undefined && fast.length === 0) return known;
+  const open = remembered((load) => faultless(loads.site, load, fast));
+  const work = remembered((load) => meetAll([open(load), handsOn(loads, load, fast)]));
+  if (fast.length === 0) FAULTS.set(loads.site, { open, work });
+  return { open, work };
 };
 
 /** The part of a stretch that is not held; null where all of it is. */
@@ -59,10 +90,10 @@ export const gapIn = (
   site: Site,
   trust: Trust,
   load: Load,
-  { span, lockN }: { readonly span: Span; readonly lockN: number },
+  { span, ...how }: How & { readonly span: Span },
 ): Span | null => {
   let [lo, hi] = [span.lo, span.hi];
-  const spans = spansOf(site, trust, load, lockN);
+  const spans = spansOf(site, trust, load, how);
   let isHeldLow = false;
   let isHeldHigh = false;
   for (const each of spans) {
@@ -77,37 +108,46 @@ export const gapIn = (
   return isAll ? null : { lo: Math.min(lo, hi), hi: Math.max(lo, hi) };
 };
 
-/** Hands must start, steady and stop what only the lock would hold: |U| + friction within them. */
-const flyingLockN = (site: Site, { lockN }: Trust, { phases }: Load): number => {
-  const hanging = site.items.flatMap(({ id }, index) => (phases[index] === 3 ? [id] : []));
-  const items = Object.fromEntries(hanging.map((id) => [id, 'flying' as const]));
-  const { handsBriefN, frictionN } = site.physics;
-  return Math.max(0, Math.min(lockN, handsBriefN - frictionN(items)));
+const frictionOf = ({ items, physics }: Site, { phases }: Load): number => {
+  const hanging = items.flatMap(({ id }, index) => (phases[index] === HANGING ? [id] : []));
+  return physics.frictionN(Object.fromEntries(hanging.map((id) => [id, 'flying' as const])));
 };
 
-const spansOf = (site: Site, trust: Trust, load: Load, lockN: number): readonly Span[] => {
-  return heldSpans(load.nodes, ratedFor(site, trust, load), lockN, site.options.doubtShare).flatMap(
+/** Hands must start, steady and stop what only the lock would hold: |U| + friction within them. */
+const flyingLockN = (site: Site, { lockN }: Trust, load: Load): number =>
+  Math.max(0, Math.min(lockN, site.physics.handsBriefN - frictionOf(site, load)));
+
+type How = { readonly lockN: number; readonly when?: 'rest' | 'way' };
+
+const spansOf = (site: Site, trust: Trust, load: Load, { lockN, when }: How): readonly Span[] =>
+  heldSpans(load.nodes, ratedFor(site, trust, load, when), lockN, site.options.doubtShare).flatMap(
     (span) => {
       const inRoom = overlap(span, load.room);
       return inRoom === null ? [] : [inRoom];
     },
   );
+
+/** All that is engaged beside the lock, at rest or under way. */
+export const ratedFor = (
+  site: Site,
+  { extra }: Trust,
+  load: Load,
+  when: 'rest' | 'way' = 'rest',
+): readonly Rated[] => {
+  const rated = ratedBeside(site, load);
+  if (extra === null || (when === 'way' && extra.as === 'fast')) return rated;
+  const lessN = when === 'way' && extra.as === 'hauled' ? frictionOf(site, load) : 0;
+  return [...rated, ...ratedOfExtra(site, { ...extra, ratedN: extra.ratedN - lessN })];
 };
 
-/** All that is engaged beside the lock. */
-export const ratedFor = (site: Site, { extra }: Trust, load: Load): readonly Rated[] => {
+/**
+ * A line hauls over the whole travel, and a sling may hold the arbor anywhere. What resists the
+ * batten coming in are stands under it, where riggers reach.
+ */
+const ratedOfExtra = (site: Site, extra: NonNullable<Trust['extra']>): readonly Rated[] => {
+  const { resists, ratedN, span } = extra;
   const { lowStop, highStop } = site.physics;
-  const all: Rated[] = [
-    { resists: 'in', ratedN: lowStop.ratedN, span: pointSpan(lowStop.heightM) },
-    { resists: 'out', ratedN: highStop.ratedN, span: pointSpan(highStop.heightM) },
-  ];
-  if (load.tied) all.push(...site.tied.rated);
-  if (load.onSteel && site.steelN !== null) {
-    all.push({ resists: 'in', ratedN: site.steelN, span: load.room });
-  }
-  if (extra !== null) {
-    const span = extra.span ?? { lo: lowStop.heightM, hi: highStop.heightM };
-    all.push({ ...extra, span });
-  }
-  return all;
+  const whole = { lo: lowStop.heightM, hi: highStop.heightM };
+  const spans = span !== null ? [span] : resists === 'in' ? site.work : [whole];
+  return spans.map((each) => ({ resists, ratedN, span: each }));
 };

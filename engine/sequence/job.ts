@@ -39,18 +39,15 @@ export const loadsFor = ({ physics, start, goal, options }: Job): Loads =>
 export const trustsOf = ({ physics, options }: Job): readonly Omit<Trust, 'extra'>[] => {
   const [nominalN, planningN] = [physics.lockLimitN, planningLockN(physics)];
   return options.lock === 'nominal'
-    ? [{ lockN: nominalN, workLockN: nominalN }]
-    : [
-        { lockN: planningN, workLockN: planningN },
-        { lockN: nominalN, workLockN: planningN },
-      ];
+    ? [{ lockN: nominalN }]
+    : [{ lockN: planningN }, { lockN: nominalN }];
 };
 
 /** Whether an order exists with the lock trusted as far as it ever is. */
 export const existsWith = (job: Job, loads: Loads, extra: Trust['extra']): Reached => {
   const trust = trustsOf(job).at(-1);
   if (trust === undefined) return { order: 'none', searched: 0 };
-  return reachable(loads, heldLoads(loads.site, { ...trust, extra }), job.options.statesMost);
+  return reachable(loads, heldLoads(loads, { ...trust, extra }), job.options.statesMost);
 };
 
 /** The cheapest order under the strictest trust under which there is one. */
@@ -58,7 +55,7 @@ export const solve = (job: Job, loads: Loads, extra: Trust['extra']): Answer => 
   let searched = 0;
   let isStopped = false;
   for (const trust of trustsOf(job)) {
-    const held = heldLoads(loads.site, { ...trust, extra });
+    const held = heldLoads(loads, { ...trust, extra });
     const reached = reachable(loads, held, job.options.statesMost);
     searched += reached.searched;
     isStopped ||= reached.order === 'stopped';

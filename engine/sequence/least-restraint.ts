@@ -18,17 +18,19 @@ export type LeastRestraint =
 /** Ratings are tried up to so many steps: some 60 t at a step of 5 lb. */
 const STEPS_MOST = 2 ** 15;
 
+type Way = Pick<NonNullable<Trust['extra']>, 'resists' | 'as'>;
+
 /**
  * The smallest rating, in whole steps, of one restraint over the whole travel against one way, with
  * which an order exists. More hold never takes an order away, so halving finds it, and the last
- * rating refused is one step less, searched to its end.
+ * rating refused is one step less, searched to its end. What is made fast goes before a line.
  *
  * Source  the-job.md C56
  */
-export const leastRestraint = (job: Job, loads: Loads): LeastRestraint => {
+export const leastRestraint = (job: Job, loads: Loads, line: 'line' | 'hauled'): LeastRestraint => {
   const { restraint } = job.options;
   // Where none may be rigged, the least of either way says what would be asked for.
-  const ways = waysOf(restraint === 'none' ? 'either' : restraint);
+  const ways = waysOf(restraint === 'none' ? 'either' : restraint, line);
   let best: LeastRestraint = { is: 'none', searched: 0 };
   let searched = 0;
   for (const way of ways) {
@@ -40,13 +42,23 @@ export const leastRestraint = (job: Job, loads: Loads): LeastRestraint => {
   return best.is === 'least' ? best : { is: 'none', searched };
 };
 
-export const waysOf = (restraint: OrderOptions['restraint']): readonly ('in' | 'out')[] => {
+const AGAINST_IN: readonly Way[] = [{ resists: 'in', as: 'fast' }];
+
+export const waysOf = (
+  restraint: OrderOptions['restraint'],
+  line: 'line' | 'hauled' = 'line',
+): readonly Way[] => {
+  const againstOut: readonly Way[] = [
+    { resists: 'out', as: 'fast' },
+    { resists: 'out', as: line },
+  ];
   switch (restraint) {
     case 'either':
-      return ['out', 'in'];
+      return [...againstOut, ...AGAINST_IN];
     case 'out':
+      return againstOut;
     case 'in':
-      return [restraint];
+      return AGAINST_IN;
     case 'none':
       return [];
     default:
@@ -54,11 +66,11 @@ export const waysOf = (restraint: OrderOptions['restraint']): readonly ('in' | '
   }
 };
 
-const leastAgainst = (job: Job, loads: Loads, resists: 'in' | 'out'): LeastRestraint => {
+const leastAgainst = (job: Job, loads: Loads, way: Way): LeastRestraint => {
   const { restraintStepN } = job.options;
   let searched = 0;
   const ask = (steps: number) => {
-    const extra = { resists, ratedN: steps * restraintStepN, span: null };
+    const extra = { ...way, ratedN: steps * restraintStepN, span: null };
     const reached = existsWith(job, loads, extra);
     searched += reached.searched;
     return reached;
@@ -86,7 +98,7 @@ const leastAgainst = (job: Job, loads: Loads, resists: 'in' | 'out'): LeastRestr
   }
   return {
     is: 'least',
-    extra: { resists, ratedN: taken * restraintStepN, span: null },
+    extra: { ...way, ratedN: taken * restraintStepN, span: null },
     refutedStates,
   };
 };

@@ -38,14 +38,18 @@ describe('order by order', () => {
       'attach lamp flying',
       'close upper',
       'add 9 F upper',
+      'close run',
       'fly 30.00',
       'reopen upper',
+      'reopen run',
     ]);
     expect(words(found(asked(LAMP, hung(LAMP, 30, [['F', 9]]), AWAY)))).toEqual([
+      'close run',
       'fly 3.00',
       'close upper',
       'remove 9 F upper',
       'reopen upper',
+      'reopen run',
       'release lamp',
     ]);
   });
@@ -145,7 +149,7 @@ describe('hands', () => {
     };
     // 160 lbf of two people; 12.95 lb out of balance at 30 ft, 14.27 at 29, and friction:
     // 0.05 · (176.37 + 2650) + 4 = 145.3 lb leaves enough, 2675 gives 146.6 and does not.
-    expect(words(found(plan(2650)))).toEqual(['fly 29.00']);
+    expect(words(found(plan(2650)))).toEqual(['close run', 'fly 29.00', 'reopen run']);
     expect(none(plan(2675)).rule).toBe('HOLD');
   });
 });
@@ -155,7 +159,7 @@ describe('restraints that stand at the start', () => {
 
   it('are taken off before the set moves', () => {
     const plan = found(asked(LAMP, slung, { bricks: { F: 9 }, height: metres(ft(20)) }));
-    expect(words(plan)).toEqual(['unrig arborSling', 'fly 20.00']);
+    expect(words(plan)).toEqual(['unrig arborSling', 'close run', 'fly 20.00', 'reopen run']);
     expect(plan.states.at(-1)?.standing.restraints).toEqual([]);
   });
 
@@ -168,6 +172,7 @@ describe('restraints that stand at the start', () => {
       'unrig arborSling',
       'close run',
       'fly 20.00',
+      'reopen run',
     ]);
   });
 
@@ -182,7 +187,7 @@ describe('restraints that stand at the start', () => {
     const line = restraint({ kind: 'bullLine', to: metres(ft(40)) });
     const start = { ...slung, restraints: [line] };
     const plan = found(asked(LAMP, start, { bricks: { F: 9 }, height: metres(ft(20)) }));
-    expect(words(plan)).toEqual(['fly 20.00']);
+    expect(words(plan)).toEqual(['close run', 'fly 20.00', 'reopen run']);
   });
 });
 
@@ -254,7 +259,7 @@ describe('pieces that rest', () => {
     expect(acts.some((word) => word.startsWith('attach flat'))).toBe(true);
     // Every state with riggers at the batten is held without more than the planning limit.
     strict.steps.forEach(({ act }, index) => {
-      if (act !== 'attach' && act !== 'takeUp') return;
+      if (act !== 'attach') return;
       expect(strict.states[index + 1]?.lockUsed).not.toBe('nominal');
       expect(strict.states[index]?.lockUsed).not.toBe('nominal');
     });
@@ -348,16 +353,14 @@ describe('one restraint more', () => {
     }
   });
 
-  it('resists the way that asks for less', () => {
+  it('resists a batten that comes in at rest only', () => {
     const planOf = (restraint: 'out' | 'in' | 'either', galleries = SIX_LINE_SET.galleries) =>
       asked({ ...set, galleries }, bare, goal, { ...step, restraint });
     const ratingOf = (...with_: Parameters<typeof planOf>): number =>
       found(planOf(...with_)).restraint?.rated ?? Number.NaN;
-    // Lifted all but bare, it is 220 lb less a few bricks in, till the mid gallery has it.
-    expect(ratingOf('in')).toBeLessThan(ratingOf('out'));
-    expect(ratingOf('either')).toBe(ratingOf('in'));
-    expect(words(found(planOf('in')))).toContain('rig winch');
-    // Without that gallery there is one way only.
+    // Lifted all but bare it would be some 200 lb in on the way, and stands do not come along.
+    expect(none(planOf('in')).exhaustive).toBe(true);
+    expect(ratingOf('either')).toBe(ratingOf('out'));
     const upper = SIX_LINE_SET.galleries.slice(0, 1);
     expect(none(planOf('in', upper)).smallestChange).not.toMatchObject({ change: 'restraint' });
     expect(ratingOf('either', upper)).toBe(ratingOf('out', upper));

@@ -5,10 +5,11 @@ import { type Job, loadsFor, type Solved, solve } from './job.ts';
 import { leastRestraint } from './least-restraint.ts';
 import type { Loads } from './load.ts';
 import { goalSpan } from './reachable.ts';
+import { mustHaul } from './rigging.ts';
 import { goalShortfall, shortfall } from './shortfall.ts';
 import { fewerTolerances, smallestChange } from './smallest-change.ts';
 import { isWithin, pointSpan } from './span.ts';
-import { stagesOf } from './stages.ts';
+import { type Stage, stagesOf } from './stages.ts';
 import { type Told, told } from './told.ts';
 import type { BrokenRule, OrderGoal, OrderOptions, OrderPlan, RestraintNeeded } from './types.ts';
 
@@ -116,11 +117,13 @@ const goalFault = (job: Job, loads: Loads): Why => {
   return byN === 0 ? {} : { atHeight: job.goal.height, byN: newtons(byN) };
 };
 
-const tellOf = ({ loads, held, trail }: Solved): Told => {
+const stagesFor = ({ loads, held, trail }: Solved): readonly Stage[] => {
   const { site } = loads;
   const span = goalSpan(loads, held, trail.place) ?? pointSpan(site.start.height);
-  return told(site, held, stagesOf(site, haltsOf(site, held, trail, span)));
+  return stagesOf(site, haltsOf(site, held, trail, span));
 };
+
+const tellOf = (solved: Solved): Told => told(solved.loads, solved.held, stagesFor(solved));
 
 const found = (solved: Solved, restraint: RestraintNeeded | null, more = 0): OrderPlan => {
   const { steps, states } = tellOf(solved);
@@ -128,8 +131,17 @@ const found = (solved: Solved, restraint: RestraintNeeded | null, more = 0): Ord
   return { found: { steps, states, restraint, searched, optimal: solved.optimal } };
 };
 
-const withRestraint = (job: Job, loads: Loads, searched: number): OrderPlan => {
-  const least = leastRestraint(job, loads);
+/** Textbook numbers leave friction out of what a line is rated for. */
+const isHauled = ({ options }: Job, solved: Solved): boolean =>
+  options.lock === 'planning' && mustHaul(solved.loads.site, solved.held, stagesFor(solved));
+
+const withRestraint = (
+  job: Job,
+  loads: Loads,
+  searched: number,
+  line: 'line' | 'hauled' = 'line',
+): OrderPlan => {
+  const least = leastRestraint(job, loads, line);
   if (least.is === 'stopped') {
     // Staging alone was searched to its end; what is cut short is only the look for a restraint.
     if (job.options.restraint === 'none') return none({ rule: 'HOLD', searched });
@@ -146,6 +158,10 @@ const withRestraint = (job: Job, loads: Loads, searched: number): OrderPlan => {
   }
   const answer = solve(job, loads, least.extra);
   if (answer.is !== 'found') return { stopped: { searched: searched + answer.searched } };
+  // A line that has to draw the arbor up needs friction's worth more, so it is asked for anew.
+  if (isHauled(job, answer.solved)) {
+    return withRestraint(job, loads, searched + answer.solved.searched, 'hauled');
+  }
   const { restraintSpan } = tellOf(answer.solved);
   const span = restraintSpan ?? pointSpan(job.start.height);
   const needed: RestraintNeeded = {

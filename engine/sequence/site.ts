@@ -42,6 +42,8 @@ export type Site = {
   readonly tied: {
     readonly all: readonly Restraint[];
     readonly rated: readonly Rated[];
+    /** Those of them that a person tends, and may lose. */
+    readonly tended: readonly Rated[];
     readonly fixed: boolean;
   };
   readonly steelN: number | null;
@@ -59,6 +61,9 @@ const FIXED: ReadonlySet<Restraint['kind']> = new Set([
   'stands',
 ]);
 
+/** Ropes that people tend; the rest is made fast. */
+const TENDED: ReadonlySet<Restraint['kind']> = new Set(['bullLine', 'choke', 'winch']);
+
 export const siteOf = (
   physics: OrderPhysics,
   start: Standing,
@@ -70,6 +75,7 @@ export const siteOf = (
   const counts = countsOf({ kinds, order, base, goal, options });
   const steel = start.restraints.find(({ kind }) => kind === 'deadHangSteel');
   const tied = start.restraints.filter(({ kind }) => kind !== 'deadHangSteel');
+  const ratings = tied.map((each) => ({ kind: each.kind, rated: ratedOf(each) }));
   const { travel, restAtM, work } = options;
   const low = travel?.fromM ?? physics.lowStop.heightM;
   return {
@@ -90,7 +96,8 @@ export const siteOf = (
     restAtM: restAtM ?? restingHeight(start) ?? physics.workingM,
     tied: {
       all: tied,
-      rated: tied.flatMap(ratedOf),
+      rated: ratings.flatMap(({ rated }) => rated),
+      tended: ratings.flatMap(({ kind, rated }) => (TENDED.has(kind) ? rated : [])),
       fixed: tied.some(({ kind }) => FIXED.has(kind)),
     },
     steelN: steel?.rating ?? options.steelN,

@@ -29,7 +29,7 @@ export const smallestChange = (job: Job): Change | null =>
 const exists = (job: Job, loads: Loads = loadsFor(job)): boolean => {
   if (goalShortfall(job, loads) > 0) return false;
   const ways = waysOf(job.options.restraint);
-  return [null, ...ways.map((resists) => ({ resists, ratedN: NO_LIMIT, span: null }))].some(
+  return [null, ...ways.map((resists) => ({ ...resists, ratedN: NO_LIMIT, span: null }))].some(
     (extra) => existsWith(job, loads, extra).order === 'exists',
   );
 };

@@ -48,7 +48,7 @@ export const stagesOf = (site: Site, halts: readonly Halt[]): readonly Stage[] =
   return stages;
 };
 
-const AT_BATTEN: ReadonlySet<Step['act']> = new Set(['attach', 'takeUp', 'rest', 'release']);
+const AT_BATTEN: ReadonlySet<Step['act']> = new Set(['attach', 'release']);
 
 const oneMore = (step: Step): Step =>
   step.act === 'add' || step.act === 'remove' ? { ...step, count: step.count + 1 } : step;

@@ -1,12 +1,13 @@
 /** The order as it is told: restraints rigged before they are needed, zones closed in time. */
 import { metres, newtons } from '#quantities';
 import type { Restraint, Standing, Step, WorkZone } from '#state';
-import { gapIn, type HeldLoads, type Trust } from './held-loads.ts';
-import { phasesOf } from './load.ts';
+import { type HeldLoads, heldLoads } from './held-loads.ts';
+import { type Loads, phasesOf } from './load.ts';
+import { type Rigging, riggingOf, spanOf } from './rigging.ts';
 import type { Site } from './site.ts';
-import { pointSpan, SAME_M, type Span } from './span.ts';
+import { isWithin, pointSpan, type Span } from './span.ts';
 import { type Stage, stackAs } from './stages.ts';
-import { planningLockN, standingAt, stateOf } from './states.ts';
+import { standingAt, stateOf } from './states.ts';
 import type { OrderState } from './types.ts';
 
 export type Told = {
@@ -16,9 +17,10 @@ export type Told = {
   readonly restraintSpan: Span | null;
 };
 
-export const told = (site: Site, held: HeldLoads, stages: readonly Stage[]): Told => {
-  const extra = extraOf(site, held, stages);
-  const zones = zonesOf(site, held, stages, extra);
+export const told = (loads: Loads, held: HeldLoads, stages: readonly Stage[]): Told => {
+  const { site } = loads;
+  const rigging = riggingOf(loads, held, stages);
+  const zones = zonesOf(site, proofsOf(loads, held, stages, rigging), stages);
   const steps: Step[] = [];
   const states: OrderState[] = [];
   let closed: readonly WorkZone[] = site.start.closed;
@@ -39,11 +41,14 @@ export const told = (site: Site, held: HeldLoads, stages: readonly Stage[]): Tol
   take(null);
   stages.forEach((stage, index) => {
     if (index > 0) {
-      for (const { act, zone } of zones.before(index, closed)) setZone(act, zone);
-      if (extra !== null && index === extra.first) {
-        rigged = [...rigged, extra.restraint];
-        take({ act: 'rig', restraint: extra.restraint });
+      for (const { restraint, first } of rigging) {
+        if (index !== first) continue;
+        for (const { act, zone } of zones.beforeRig(index, closed)) setZone(act, zone);
+        rigged = [...rigged, restraint];
+        take({ act: 'rig', restraint });
       }
+      // Riggers come to a batten that is held already, so the run is opened after rigging.
+      for (const { act, zone } of zones.before(index, closed)) setZone(act, zone);
       const loose = at?.load.tied === true && !stage.load.tied;
       at = stage;
       rigged = withSteel(site, stage, rigged);
@@ -53,15 +58,16 @@ export const told = (site: Site, held: HeldLoads, stages: readonly Stage[]): Tol
           take({ act: 'unrig', restraint });
         }
       } else if (stage.step !== null) take(stage.step);
-      if (extra !== null && index === extra.last) {
+      for (const { restraint, last } of rigging) {
+        if (index !== last) continue;
         for (const { act, zone } of zones.beforeUnrig(index, closed)) setZone(act, zone);
-        rigged = rigged.filter((each) => each !== extra.restraint);
-        take({ act: 'unrig', restraint: extra.restraint });
+        rigged = rigged.filter((each) => each !== restraint);
+        take({ act: 'unrig', restraint });
       }
     }
   });
   for (const { act, zone } of zones.atEnd(closed)) setZone(act, zone);
-  return { steps, states, restraintSpan: extra?.span ?? null };
+  return { steps, states, restraintSpan: spanOf(rigging) };
 };
 
 /** Steel comes and goes with its own steps. */
@@ -97,92 +103,52 @@ const isSame = (one: WorkZone, other: WorkZone): boolean =>
     ? other.zone === 'run'
     : other.zone === 'drop' && one.gallery === other.gallery;
 
-type Gaps = { readonly during: Span | null; readonly after: Span | null };
-
-/** Where a step and the state that it leaves are not held under a reading of the lock. */
-const gapsOf = (site: Site, trust: Trust, stages: readonly Stage[], index: number): Gaps => {
-  const stage = stages[index];
-  if (stage === undefined) return { during: null, after: null };
-  const { lockN, workLockN } = trust;
-  const here = pointSpan(stage.heightM);
-  const after = gapIn(site, trust, stage.load, { span: here, lockN });
-  if (stage.way !== null) {
-    return { during: gapIn(site, trust, stage.load, { span: stage.way, lockN }), after };
-  }
-  if (!stage.isAtBatten) return { during: null, after };
-  const before = stages[index - 1]?.load ?? stage.load;
-  const during = [before, stage.load]
-    .map((load) => gapIn(site, trust, load, { span: here, lockN: workLockN }))
-    .find((gap) => gap !== null);
-  return { during: during ?? null, after };
-};
-
-type Extra = {
-  readonly restraint: Restraint;
-  readonly first: number;
-  readonly last: number;
-  readonly span: Span;
-};
-
-/** Rigged before the first step that needs it, taken off after the last. */
-const extraOf = (site: Site, { trust }: HeldLoads, stages: readonly Stage[]): Extra | null => {
-  if (trust.extra === null) return null;
-  const bare = { ...trust, extra: null };
-  const gaps = stages.map((_, index) => gapsOf(site, bare, stages, index));
-  const isNeeded = gaps.map(
-    ({ during, after }, index) =>
-      during !== null || after !== null || (gaps[index - 1]?.after ?? null) !== null,
-  );
-  const [first, last] = [isNeeded.indexOf(true), isNeeded.lastIndexOf(true)];
-  const spans = gaps.flatMap(({ during, after }) => [during, after].filter((gap) => gap !== null));
-  if (first < 0 || spans.length === 0) return null;
-  const lo = Math.min(...spans.map((span) => span.lo));
-  const hi = Math.max(...spans.map((span) => span.hi));
-  const isStill = !stages.slice(first, last + 1).some(({ way }) => way !== null);
-  const kind = kindFor(site, trust.extra.resists, isStill ? hi : null);
-  const restraint: Restraint = {
-    kind,
-    resists: trust.extra.resists,
-    rating: newtons(trust.extra.ratedN),
-    from: metres(lo),
-    to: metres(hi),
-    owner: null,
-    tag: null,
-  };
-  return { restraint, first, last, span: { lo, hi } };
-};
-
-/** What would do: a sling or stands at one height, a line over a stretch. */
-const kindFor = (site: Site, resists: 'in' | 'out', stillM: number | null): Restraint['kind'] => {
-  if (resists === 'out') return stillM === null ? 'bullLine' : 'arborSling';
-  return stillM !== null && stillM <= site.physics.workingM + SAME_M ? 'stands' : 'winch';
-};
-
 type ZoneStep = { readonly act: 'close' | 'reopen'; readonly zone: WorkZone };
 
 const RUN: WorkZone = { zone: 'run' };
 
-/**
- * The run is closed before the lock is trusted with more than its planning limit, and opened again
- * before riggers go to the batten. The drop zone of a gallery is closed while it handles bricks.
- */
-const zonesOf = (
-  site: Site,
-  { trust }: HeldLoads,
+/** Where each stage may be left with people where it runs, and where with hands on it. */
+type Proof = {
+  readonly before: boolean;
+  readonly hands: boolean;
+  readonly rigged: boolean;
+  readonly unrigged: boolean;
+};
+
+const proofsOf = (
+  loads: Loads,
+  held: HeldLoads,
   stages: readonly Stage[],
-  extra: Extra | null,
-) => {
-  const planningN = planningLockN(site.physics);
-  const asPlanned = { lockN: planningN, workLockN: planningN };
-  const isNominal = stages.map((_, index) => {
-    const isRigged = extra !== null && index >= extra.first && index <= extra.last;
-    const rigged = isRigged && trust.extra !== null ? { ...trust.extra, span: extra.span } : null;
-    const { during, after } = gapsOf(site, { ...asPlanned, extra: rigged }, stages, index);
-    const bare = gapsOf(site, { ...asPlanned, extra: null }, stages, index).after;
-    const left = index === extra?.last ? bare : after;
-    return { step: during !== null || after !== null, left: left !== null };
+  rigging: readonly Rigging[],
+): readonly Proof[] => {
+  const bare = heldLoads(loads, { ...held.trust, extra: null });
+  const isIn = (spans: readonly Span[], { heightM }: Stage): boolean =>
+    spans.some((span) => isWithin(pointSpan(heightM), span));
+  return stages.map((stage, index) => {
+    const during = rigging.some(({ first, last }) => first <= index && index <= last);
+    const after = rigging.some(({ first, last }) => first <= index + 1 && index < last);
+    return {
+      before: isIn((after ? held : bare).open(stage.load), stage),
+      hands: isIn((during ? held : bare).work(stage.load), stage),
+      rigged: isIn(held.work(stage.load), stage),
+      unrigged: isIn(bare.work(stage.load), stage),
+    };
   });
+};
+
+/**
+ * The run is closed before the set is flown, and before a step after which a single fault would
+ * not be held; it is open whenever riggers go to the batten, and again in the end where nothing
+ * speaks against it. The drop zone of a gallery is closed while it handles bricks.
+ */
+const zonesOf = (site: Site, proofs: readonly Proof[], stages: readonly Stage[]) => {
   const opens = (zone: WorkZone): boolean => !site.start.closed.some((each) => isSame(each, zone));
+  const isShut = (closed: readonly WorkZone[]): boolean =>
+    closed.some(({ zone }) => zone === 'run');
+  const needsRun = (index: number): boolean =>
+    (stages[index]?.way ?? null) !== null ||
+    proofs[index]?.hands === false ||
+    proofs[index - 1]?.before === false;
   const others = (closed: readonly WorkZone[], gallery: string | null): readonly ZoneStep[] =>
     closed
       .filter((zone) => zone.zone === 'drop' && zone.gallery !== gallery && opens(zone))
@@ -191,31 +157,27 @@ const zonesOf = (
     before: (index: number, closed: readonly WorkZone[]): readonly ZoneStep[] => {
       const stage = stages[index];
       if (stage === undefined) return [];
-      const isRunClosed = closed.some(({ zone }) => zone === 'run');
+      const { gallery, isAtBatten } = stage;
       const steps: ZoneStep[] = [];
-      if (stage.gallery !== null || stage.isAtBatten) steps.push(...others(closed, stage.gallery));
-      const isNeeded = isNominal[index]?.step === true || isNominal[index - 1]?.left === true;
-      if (isNeeded && !isRunClosed) steps.push({ act: 'close', zone: RUN });
-      if (stage.isAtBatten && isRunClosed && !isNeeded && opens(RUN)) {
-        steps.push({ act: 'reopen', zone: RUN });
+      if (gallery !== null || isAtBatten) steps.push(...others(closed, gallery));
+      if (!isAtBatten && needsRun(index) && !isShut(closed)) {
+        steps.push({ act: 'close', zone: RUN });
       }
-      const { gallery } = stage;
+      if (isAtBatten && isShut(closed) && opens(RUN)) steps.push({ act: 'reopen', zone: RUN });
       if (gallery !== null && !closed.some((zone) => isSame(zone, { zone: 'drop', gallery }))) {
         steps.push({ act: 'close', zone: { zone: 'drop', gallery } });
       }
       return steps;
     },
+    beforeRig: (index: number, closed: readonly WorkZone[]): readonly ZoneStep[] =>
+      proofs[index - 1]?.rigged === false && !isShut(closed) ? [{ act: 'close', zone: RUN }] : [],
     beforeUnrig: (index: number, closed: readonly WorkZone[]): readonly ZoneStep[] =>
-      isNominal[index]?.left === true && !closed.some(({ zone }) => zone === 'run')
-        ? [{ act: 'close', zone: RUN }]
-        : [],
-    atEnd: (closed: readonly WorkZone[]): readonly ZoneStep[] => {
-      const steps = [...others(closed, null)];
-      const isRunClosed = closed.some(({ zone }) => zone === 'run');
-      if (isRunClosed && opens(RUN) && isNominal.at(-1)?.left !== true) {
-        steps.push({ act: 'reopen', zone: RUN });
-      }
-      return steps;
-    },
+      proofs[index]?.unrigged === false && !isShut(closed) ? [{ act: 'close', zone: RUN }] : [],
+    atEnd: (closed: readonly WorkZone[]): readonly ZoneStep[] => [
+      ...others(closed, null),
+      ...(isShut(closed) && opens(RUN) && proofs.at(-1)?.before === true
+        ? [{ act: 'reopen', zone: RUN } as const]
+        : []),
+    ],
   };
 };

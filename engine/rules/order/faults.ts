@@ -3,21 +3,13 @@
  * or nobody is in its path (the-job.md 4.5).
  */
 import { measure } from '#findings';
-import type { Standing } from '#state';
+import type { Restraint, Standing, Step } from '#state';
 import { isAbove } from '../limits.ts';
 import { breach, unheld } from './breach.ts';
 import { gravest } from './done.ts';
 import { slipEnd } from './fly-step.ts';
 import { isRunClosed, largestBrickN, planningLimitN, restraintWords } from './holds.ts';
-import {
-  imbalanceOf,
-  type Load,
-  leaningOf,
-  loadOf,
-  offSteel,
-  type Scene,
-  shortOf,
-} from './scene.ts';
+import { imbalanceOf, type Load, leaningOf, loadOf, type Scene, shortOf } from './scene.ts';
 import type { Breach } from './verdict.ts';
 
 export type FaultAnswer = {
@@ -28,14 +20,23 @@ export type FaultAnswer = {
 
 const NONE: FaultAnswer = { breaches: [], leansOnZone: false };
 
-export const tryFaults = (scene: Scene): FaultAnswer => {
-  if (scene.options.faults === 'skip') return NONE;
+/** Steps after which nobody has a hand on the set: it is locked, and left as every set is. */
+const HANDS_OFF: ReadonlySet<Step['act']> = new Set(['close', 'reopen', 'fly']);
+
+/**
+ * What a fault after a step would do. With hands on the set an item may be let go; once they are
+ * off, what hangs is taken to stay clamped and moused, as over any stage. How the set stood before
+ * the first step is nobody's step.
+ */
+export const tryFaults = (scene: Scene, act: Step['act'] | null): FaultAnswer => {
+  if (scene.options.faults === 'skip' || act === null) return NONE;
+  const areHandsOn = !HANDS_OFF.has(act);
   const slipped = lockSlips(scene);
   const others = [
     ...pastPlanning(scene),
     ...gravest(platesOff(scene)),
     ...gravest(itemsOff(scene)),
-    ...gravest(itemsDropped(scene)),
+    ...(areHandsOn ? gravest(itemsDropped(scene)) : []),
     ...contactLost(scene),
     ...gravest(restraintsLost(scene)),
   ];
@@ -109,11 +110,14 @@ const contactLost = (scene: Scene): readonly Breach[] => {
   return short === null ? [] : [unheld(scene, 'ORD-032', short)];
 };
 
+/** Ropes that people tend. Steel, slings and stands that are made fast count as a stop does. */
+const TENDED: ReadonlySet<Restraint['kind']> = new Set(['bullLine', 'winch', 'choke']);
+
 const restraintsLost = (scene: Scene): readonly Breach[] =>
   scene.standing.restraints.flatMap((restraint, index) => {
+    if (!TENDED.has(restraint.kind)) return [];
     const rest = scene.standing.restraints.toSpliced(index, 1);
-    const left: Standing = { ...scene.standing, restraints: rest };
-    const after = restraint.kind === 'deadHangSteel' ? offSteel(left) : left;
+    const after: Standing = { ...scene.standing, restraints: rest };
     const lost = { ...scene, standing: after };
     const short = shortOf(lost, loadOf(lost), scene.physics.lockLimitN);
     const facts = { where: restraintWords(restraint) };

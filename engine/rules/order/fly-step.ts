@@ -169,8 +169,9 @@ const wayFacts = ({ standing }: Scene, toM: number, passesM: number): Finding['f
 });
 
 /**
- * Hands must start, steady and stop the set everywhere on the way: imbalance and friction together
- * against what may be pulled. Speed is not modelled: no more is asked than to start it.
+ * Hands must start, steady and stop the set everywhere on the way. An imbalance against the way
+ * they pull is overcome together with friction; one that goes their way is held back, and friction,
+ * which would help, is not counted on. Speed is not modelled.
  */
 const handBreaches = (
   scene: Scene,
@@ -179,18 +180,22 @@ const handBreaches = (
 ): readonly Breach[] => {
   const { physics, standing } = scene;
   const frictionN = physics.frictionN(items);
+  const isOut = to > standing.height;
+  // A batten that is heavy works against going out, and the other way round.
+  const againstN = (direction: Direction): number =>
+    (direction === 'in') === isOut ? frictionN : 0;
   const excesses = excessesOf(pieces, (middleM, direction) => {
     const haul = haulOf(physics, standing, middleM, direction);
-    return { ...haul, limitN: haul.limitN - frictionN };
+    return { ...haul, limitN: haul.limitN - againstN(direction) };
   });
   return gravest(
     excesses.map((excess) =>
       unheld(scene, 'ORD-009', excess, {
         heightM: excess.end.heightM,
-        limit: measure(excess.hold.limitN + frictionN, 'force'),
+        limit: measure(excess.hold.limitN + againstN(excess.direction), 'force'),
         facts: {
           ...wayFacts(scene, to, passedAt(excess)),
-          friction: measure(frictionN, 'force'),
+          friction: measure(againstN(excess.direction), 'force'),
         },
       }),
     ),

@@ -89,15 +89,35 @@ describe('a move', () => {
   });
 
   it('[ORD-009] takes what hands can pull with friction, and no more', () => {
-    const steps = [fly(5)];
-    const strong = { more: { handsBriefN: 150 } };
-    expect(rulesOf({ plant: strong, start: at(2, 4), steps })).not.toContain('ORD-009');
-    expect(rulesOf({ plant: strong, start: at(2, 4), steps: [fly(5.1)] })).toContain('ORD-009');
-    const { finding } = breachOf('ORD-009', { plant: strong, start: at(2, 4), steps: [fly(5.1)] });
-    expect(finding).toMatchObject({ limit: { value: 150 }, facts: { friction: { value: 50 } } });
-    expect(finding.measured?.value).toBeCloseTo(-101, 9);
-    const weak = { more: { handsBriefN: 49 } };
-    expect(rulesOf({ plant: weak, start: at(2, 3), steps: [fly(4)] })).toContain('ORD-009');
+    // 6 bricks at 8 m: 330 N arbor heavy, and 50 N of friction against hands that draw it in.
+    const steps = [fly(2)];
+    const strong = { more: { handsBriefN: 380 } };
+    const start = at(8, 6);
+    expect(rulesOf({ plant: strong, start, steps })).not.toContain('ORD-009');
+    const weak = { more: { handsBriefN: 379 } };
+    expect(rulesOf({ plant: weak, start, steps })).toContain('ORD-009');
+    const { finding } = breachOf('ORD-009', { plant: weak, start, steps });
+    expect(finding).toMatchObject({ limit: { value: 379 }, facts: { friction: { value: 50 } } });
+    expect(finding.measured?.value).toBeCloseTo(-330, 9);
+  });
+
+  it('[ORD-009] counts on no friction where the set pulls the way it goes', () => {
+    const out = (handsBriefN: number) =>
+      rulesOf({ plant: { more: { handsBriefN } }, start: at(2, 4), steps: [fly(5)] });
+    // 70 N and then 100 N arbor heavy: held back, with nothing on top.
+    expect(out(100)).not.toContain('ORD-009');
+    expect(out(99)).toContain('ORD-009');
+    const { finding } = breachOf('ORD-009', {
+      plant: { more: { handsBriefN: 99 } },
+      start: at(2, 4),
+      steps: [fly(5)],
+    });
+    expect(finding).toMatchObject({ facts: { friction: { value: 0 } } });
+    const inward = (handsBriefN: number) =>
+      rulesOf({ plant: { more: { handsBriefN } }, start: at(5, 1), steps: [fly(2)] });
+    // 200 N and then 230 N batten heavy, coming in.
+    expect(inward(230)).not.toContain('ORD-009');
+    expect(inward(229)).toContain('ORD-009');
   });
 
   it('[ORD-009] lets a winch haul where hands cannot', () => {

@@ -95,7 +95,7 @@ const startOf = (scene: Scene): Judged => {
     ],
     proofs: [],
   };
-  return withFaults(done, short === null);
+  return withFaults(done, { isHeld: short === null, act: null });
 };
 
 /** What the step broke itself, and what a fault after it would do. */
@@ -107,12 +107,15 @@ const judged = (before: Scene, step: Step, done: Done): Judged => {
     ...done.breaches,
     ...handsInZone(done.scene, step),
   ];
-  return withFaults({ ...done, breaches }, isHeld);
+  return withFaults({ ...done, breaches }, { isHeld, act: step.act });
 };
 
-const withFaults = (done: Done, isHeld: boolean): Judged => {
+const withFaults = (
+  done: Done,
+  { isHeld, act }: { readonly isHeld: boolean; readonly act: Step['act'] | null },
+): Judged => {
   const { breaches, leansOnZone } = isHeld
-    ? tryFaults(done.scene)
+    ? tryFaults(done.scene, act)
     : { breaches: [], leansOnZone: false };
   return {
     ...done,

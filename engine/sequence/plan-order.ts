@@ -55,6 +55,12 @@ export const planOrder = (
   const loads = loadsFor(job);
   const fault = startFault(job, loads);
   if (fault !== null) return fault;
+  const goalAt = goalFault(job, loads);
+  if (goalAt.byN !== undefined) {
+    // Start and goal were looked at, and no way between them makes the goal hold.
+    const smallest = fewerTolerances(job)?.change ?? null;
+    return none({ rule: 'HOLD', ...goalAt, searched: 2, smallestChange: smallest });
+  }
   const answer = solve(job, loads, null);
   if (answer.is === 'found') return found(answer.solved, null);
   if (answer.is === 'stopped') return { stopped: { searched: answer.searched } };
@@ -151,7 +157,6 @@ const withRestraint = (
     const change = smallestChange(job);
     return none({
       rule: change?.rule ?? 'HOLD',
-      ...goalFault(job, loads),
       searched: searched + least.searched,
       smallestChange: change?.change ?? null,
     });

@@ -14,6 +14,9 @@ const NO_LIMIT = 1e6;
 /** Halvings of a stretch of travel: 60 m comes down to a millimetre. */
 const HALVINGS = 16;
 
+/** Halvings of all tolerances: a thousandth of them, finer than anybody weighs. */
+const SHARE_HALVINGS = 10;
+
 /**
  * What to change so that an order exists where no restraint makes one. Each of the limits that are
  * no holds is taken away by itself; the first that makes an order is named, as small as it can be.
@@ -49,7 +52,7 @@ export const fewerTolerances = (job: Job): Change | null => {
   };
   const { doubtShare } = job.options;
   if (doubtShare === 0 || !known(0)) return null;
-  const share = halved(doubtShare, 0, known);
+  const share = halved(doubtShare, 0, known, SHARE_HALVINGS);
   return { rule: 'HOLD', change: { change: 'tolerances', share } };
 };
 
@@ -78,9 +81,14 @@ const moreTravel = (job: Job): Change | null => {
 };
 
 /** The nearest end that will do, from one that will not and one that will. */
-const halved = (notM: number, enoughM: number, isEnough: (endM: number) => boolean): number => {
+const halved = (
+  notM: number,
+  enoughM: number,
+  isEnough: (endM: number) => boolean,
+  halvings = HALVINGS,
+): number => {
   let [not, enough] = [notM, enoughM];
-  for (let turn = 0; turn < HALVINGS; turn += 1) {
+  for (let turn = 0; turn < halvings; turn += 1) {
     const middle = (not + enough) / 2;
     if (isEnough(middle)) enough = middle;
     else not = middle;

@@ -61,8 +61,8 @@ describe('plans of the demo, replayed by the judge', () => {
       expect(change, job.name).toMatchObject({ change: 'tolerances' });
       const share = change?.change === 'tolerances' ? change.share : Number.NaN;
       expect('found' in planOf(job, { doubtShare: share }), job.name).toBe(true);
-      // The search halves down to one part in 65,536; twice that is not enough any more.
-      const less = planOf(job, { doubtShare: share + 2 ** -15 });
+      // The search halves down to one part in 1024; that much more is too much.
+      const less = planOf(job, { doubtShare: share + 2 ** -10 });
       expect(less, job.name).toMatchObject({ none: { exhaustive: true } });
     }
   });

@@ -24,6 +24,7 @@ import { floorLoad } from './building/floor-load.ts';
 import { linesOnNoWell, wellLoad } from './building/well-load.ts';
 import { carriesPerson } from './hang/carries-person.ts';
 import { coupledAlone } from './hang/coupled-alone.ts';
+import { deckToLay } from './hang/deck-to-lay.ts';
 import { heldBySteel } from './hang/held-by-steel.ts';
 import { loomOnDeck } from './hang/loom-on-deck.ts';
 import { loomTooShort } from './hang/loom-too-short.ts';
@@ -97,6 +98,7 @@ export const SET_RULES: readonly SetRule[] = [
   takesNoBricks,
   heldBySteel,
   coupledAlone,
+  deckToLay,
   roomAboveArbor,
   roomBelowArbor,
   stopOrder,

@@ -68,6 +68,7 @@ describe('The Clockmaker of Vell as planned', () => {
       'BAL-008',
       'BAL-009',
       'BRK-002',
+      'DCK-001',
       'KIN-002',
       'LFT-010',
       'LOD-002',
@@ -240,7 +241,7 @@ describe('the traps of the demo', () => {
     hang['trims'] = [inTrim, { name: 'out', height, reference: 'batten' }];
   };
 
-  it('[BAL-007] holds the silk at 57 ft after its release, and not at 60 ft', () => {
+  it('[BAL-007] [trap 8] holds the silk at 57 ft after its release, and not at 60 ft', () => {
     expect(on(judged(vell('34', outAt('57 ft'))), 'BAL-007')).toEqual([]);
     const findings = judged(vell('34', outAt('60 ft')));
     expect(lbOf(find(findings, 'BAL-007', '34'))).toBeCloseTo(-52, 0);
@@ -256,7 +257,7 @@ describe('the traps of the demo', () => {
     expect(lbOf(find(findings, 'BAL-007', '34'))).toBeCloseTo(-65, 0);
   });
 
-  it('[BAL-007] does not hold the snow bag with 3 F once the snow has fallen', () => {
+  it('[BAL-007] [trap 9] does not hold the snow bag with 3 F once the snow has fallen', () => {
     const findings = judged(
       vell('30', (hang) => {
         hang.bricks = { counts: { F: 3 }, reason: 'to be judged' };
@@ -264,6 +265,20 @@ describe('the traps of the demo', () => {
     );
     expect(lbOf(find(findings, 'BAL-007', '30'))).toBeCloseTo(-51, 0);
     expect(on(judged(vell()), 'BAL-007')).toEqual([]);
+  });
+
+  it('[DCK-001] [trap 21] wants the bridge out of the deck on which the tower is laid', () => {
+    const laid = judged(vell()).filter(({ code }) => code === 'DCK-001');
+    const [bridge] = laid.filter(({ facts }) => facts['otherSet'] === '36');
+    expect(bridge?.at.set).toBe('11');
+    const feetOf = (fact: Finding['facts'][string] | undefined) =>
+      (typeof fact === 'object' ? fact.value : Number.NaN) / FOOT;
+    expect(feetOf(bridge?.facts['from'])).toBeCloseTo(9, 6);
+    expect(feetOf(bridge?.facts['to'])).toBeCloseTo(31, 6);
+    const out = (hang: RawHang) => {
+      hang['trims'] = [{ name: 'out', height: '58 ft', reference: 'batten' }];
+    };
+    expect(on(judged(vell('36', out)), 'DCK-001')).toEqual([]);
   });
 
   it('[BAL-010] knows 16 F on the star drop as a count for single purchase', () => {

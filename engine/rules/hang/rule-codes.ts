@@ -53,4 +53,14 @@ export const HANG_RULES = [
     cites: 'C23',
     says: '{hang} is coupled with set {partner}: {trouble}.',
   },
+  {
+    code: 'DCK-001',
+    title: 'Deck not clear to lay a piece',
+    levels: ['caution'],
+    source: 'common practice, no source',
+    cites: 'R5',
+    says:
+      '{piece} is laid and raised on the deck from {from} to {to} upstage. {other} of set ' +
+      '{otherSet} stands there at its in trim: it must be out.',
+  },
 ] as const satisfies readonly RuleDeclaration[];

@@ -36,7 +36,8 @@ export const USUAL: OrderOptions = {
 /**
  * The order of work on one set from how it stands to how it is to stand: least restraint from
  * outside, then the lock within its planning limit, then fewest flights, handlings and plates.
- * Which side goes first is nowhere written: it follows from what holds.
+ * Which side goes first is nowhere written: it follows from what holds. People are where a single
+ * fault would run only while it is held.
  *
  * Source  procedure.md, the-job.md section 4; candidate heights docs/why/0009
  * Holds   one set by itself, from a known state; items that stay on are never taken off between

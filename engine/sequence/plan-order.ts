@@ -22,6 +22,7 @@ export const USUAL: OrderOptions = {
   restraint: 'either',
   restraintStepN: STEP_N,
   statesMost: 200_000,
+  explain: true,
   rests: [],
   restAtM: null,
   work: null,
@@ -59,12 +60,13 @@ export const planOrder = (
   const goalAt = goalFault(job, loads);
   if (goalAt.byN !== undefined) {
     // Start and goal were looked at, and no way between them makes the goal hold.
-    const smallest = fewerTolerances(job)?.change ?? null;
+    const smallest = job.options.explain ? (fewerTolerances(job)?.change ?? null) : null;
     return none({ rule: 'HOLD', ...goalAt, searched: 2, smallestChange: smallest });
   }
   const answer = solve(job, loads, null);
   if (answer.is === 'found') return found(answer.solved, null);
   if (answer.is === 'stopped') return { stopped: { searched: answer.searched } };
+  if (!job.options.explain) return none({ rule: 'HOLD', searched: answer.searched });
   return withRestraint(job, loads, answer.searched);
 };
 

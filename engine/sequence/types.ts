@@ -25,6 +25,8 @@ export type OrderOptions = {
   readonly restraint: 'either' | 'out' | 'in' | 'none';
   readonly restraintStepN: number;
   readonly statesMost: number;
+  /** Whether to go on, where staging alone has no order, to a restraint and the smallest change. */
+  readonly explain: boolean;
   /** Rigid pieces that can lie on horses with their picks taut, and the batten's height then. */
   readonly rests: readonly string[];
   readonly restAtM: number | null;

@@ -76,7 +76,7 @@ const bricksFrom = ({ loads, held }: World, place: Place): readonly Move[] => {
       if (given === null) return;
       const counts = load.counts.map((each, index) => (index === kind ? count : each));
       const next = loads.changed(load, { counts });
-      if (!next.fitsRod && sign === 1) return;
+      if (!next.fitsArbor && sign === 1) return;
       const after = sign === 1 ? order + String(kind) : order.slice(0, -1);
       for (const both of meet(at, held.rest(next))) {
         made.push({
@@ -179,9 +179,13 @@ const itemMoves = (
   // Picks are drawn tight from the rail, with the run closed; all else is hands at the batten.
   const isAtBatten = deed.deed === 'attach' || deed.deed === 'release';
   const [before, after] = isAtBatten ? [held.open, held.work] : [held.rest, held.rest];
+  const calm = (part: Span, of: Load): readonly Span[] =>
+    isAtBatten ? meet(part, held.calm(of)) : [part];
   return meet(only === null ? span : (overlap(span, only) ?? NOWHERE), loads.site.work)
     .flatMap((part) => meet(part, before(load)))
     .flatMap((part) => meet(part, after(next)))
+    .flatMap((part) => calm(part, load))
+    .flatMap((part) => calm(part, next))
     .map((part) => ({ place: { load: next, order, taken, span: part }, deed }));
 };
 

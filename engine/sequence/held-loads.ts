@@ -1,5 +1,6 @@
 /** Where each load is held, under one reading of the lock and one restraint more or none. */
 
+import { calmSpans } from './calm.ts';
 import { faultless, handsOn, meetAll } from './faults.ts';
 import { heldSpans, type Rated } from './held.ts';
 import type { Load, Loads } from './load.ts';
@@ -10,6 +11,8 @@ import { overlap, SAME_M, type Span } from './span.ts';
 /** One way of trusting what holds. */
 export type Trust = {
   readonly lockN: number;
+  /** What may be set free where riggers are at the batten, J. */
+  readonly exposedJ: number;
   /** One rated restraint beside those that stand; over the whole travel where no span is given. */
   readonly extra: {
     readonly resists: 'in' | 'out';
@@ -31,6 +34,8 @@ export type HeldLoads = {
   readonly open: (load: Load) => readonly Span[];
   /** The same with hands on the set, which may also drop an item or undo the steel. */
   readonly work: (load: Load) => readonly Span[];
+  /** Where no more could be set free than riggers may be exposed to. */
+  readonly calm: (load: Load) => readonly Span[];
   /** Without the extra restraint: where the work may end. */
   readonly left: (load: Load) => readonly Span[];
   /** Stretches within which the set can be flown. */
@@ -63,7 +68,12 @@ export const heldLoads = (loads: Loads, trust: Trust): HeldLoads => {
     trust.extra === null
       ? rest
       : remembered((load) => spansOf(site, bare, load, { lockN: trust.lockN }));
-  return { trust, rest, open, work, left, fly };
+  const calm = remembered((load) =>
+    trust.exposedJ === Number.POSITIVE_INFINITY
+      ? [load.room]
+      : calmSpans(load.nodes, trust.exposedJ),
+  );
+  return { trust, rest, open, work, left, fly, calm };
 };
 
 type Remembered = (of: (load: Load) => readonly Span[]) => HeldLoads['rest'];
@@ -130,7 +140,7 @@ const spansOf = (site: Site, trust: Trust, load: Load, { lockN, when }: How): re
 /** All that is engaged beside the lock, at rest or under way. */
 export const ratedFor = (
   site: Site,
-  { extra }: Trust,
+  { extra }: Pick<Trust, 'extra'>,
   load: Load,
   when: 'rest' | 'way' = 'rest',
 ): readonly Rated[] => {

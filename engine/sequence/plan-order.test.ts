@@ -265,6 +265,16 @@ describe('pieces that rest', () => {
     });
   });
 
+  it('are tied on at the stop, where nothing can be set free, though it takes no fewer steps', () => {
+    const strict = found(asked(set, bare, goal, { rests: ['flat'], lock: 'planning' }));
+    expect(strict.exposedJ).toBeLessThanOrEqual(1);
+    strict.steps.forEach(({ act }, index) => {
+      if (act !== 'attach') return;
+      expect(strict.states[index]?.standing.height).toBe(SIX_LINE_SET.lowStopM);
+      expect(strict.states[index + 1]?.imbalance.highN).toBeGreaterThanOrEqual(0);
+    });
+  });
+
   it('come down on their rest before they are let go', () => {
     const start = hung(set, 50, [['F', 23]]);
     const plan = found(asked(set, start, { items: { flat: 'away' } }, { rests: ['flat'] }));
@@ -276,6 +286,21 @@ describe('pieces that rest', () => {
   it('that have no rest are not put on one', () => {
     const plan = asked(set, bare, goal);
     if ('found' in plan) expect(words(plan.found)).not.toContain('attach flat attachedResting');
+  });
+});
+
+describe('what riggers are exposed to', () => {
+  const at = (heightFt: number) => [{ fromM: ft(heightFt), toM: ft(heightFt) }];
+  const exposed = (work: ReturnType<typeof at>) => {
+    const plan = asked(LAMP, bare, ON, { lock: 'planning', restraint: 'either', work });
+    return found(plan).exposedJ ?? Number.NaN;
+  };
+
+  it('is nothing on the stop, more above it, and not spoken of where nobody is in the way', () => {
+    expect(exposed(at(3))).toBeLessThanOrEqual(1);
+    // A foot above it: 200 lb of lamp and what is on the arbor against it, over that foot at least.
+    expect(exposed(at(4))).toBeGreaterThan(50);
+    expect(found(asked(LAMP, bare, ON)).exposedJ).toBeNull();
   });
 });
 

@@ -36,14 +36,15 @@ export const USUAL: OrderOptions = {
 
 /**
  * The order of work on one set from how it stands to how it is to stand: least restraint from
- * outside, then the lock within its planning limit, then fewest flights, handlings and plates.
+ * outside, then riggers exposed to the least, then the lock within its planning limit, then fewest
+ * flights, handlings and plates.
  * Which side goes first is nowhere written: it follows from what holds. People are where a single
  * fault would run only while it is held.
  *
  * Source  procedure.md, the-job.md section 4; candidate heights docs/why/0009
  * Holds   one set by itself, from a known state; items that stay on are never taken off between
  * Omits   coupled sets; mass limit of the arbor; what the restraint's anchor, batten and lines bear
- *         (each is for others to judge); least released energy (it counts flights instead)
+ *         (each is for others to judge); loaders and rail in what is exposed; time
  */
 export const planOrder = (
   physics: OrderPhysics,
@@ -137,7 +138,10 @@ const tellOf = (solved: Solved): Told => told(solved.loads, solved.held, stagesF
 const found = (solved: Solved, restraint: RestraintNeeded | null, more = 0): OrderPlan => {
   const { steps, states } = tellOf(solved);
   const searched = solved.searched + more;
-  return { found: { steps, states, restraint, searched, optimal: solved.optimal } };
+  const { exposedJ } = solved.held.trust;
+  const exposed = Number.isFinite(exposedJ) ? exposedJ : null;
+  const { optimal } = solved;
+  return { found: { steps, states, restraint, exposedJ: exposed, searched, optimal } };
 };
 
 /** Textbook numbers leave friction out of what a line is rated for. */

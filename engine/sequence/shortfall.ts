@@ -1,7 +1,7 @@
 /** By how much a state that is asked for is not held. */
 import { holdsAt, nodeAt } from './held.ts';
 import { ratedFor } from './held-loads.ts';
-import { type Job, trustsOf } from './job.ts';
+import { type Job, leastStrict } from './job.ts';
 import type { Load, Loads } from './load.ts';
 import { AWAY, HANGING } from './site.ts';
 import { pointSpan } from './span.ts';
@@ -11,10 +11,10 @@ const ROUNDING_N = 1e-6;
 /** How much more hold a load would need at a height; 0 where it is held. */
 export const shortfall = (job: Job, loads: Loads, load: Load, heightM: number): number => {
   const node = nodeAt(load.nodes, heightM);
-  const trust = trustsOf(job).at(-1);
-  if (node === null || trust === undefined) return Number.POSITIVE_INFINITY;
-  const rated = ratedFor(loads.site, { ...trust, extra: null }, load);
-  const { inN, outN } = holdsAt(rated, pointSpan(heightM), trust.lockN);
+  const { lockN } = leastStrict(job);
+  if (node === null) return Number.POSITIVE_INFINITY;
+  const rated = ratedFor(loads.site, { extra: null }, load);
+  const { inN, outN } = holdsAt(rated, pointSpan(heightM), lockN);
   const doubtN = job.options.doubtShare * node.doubtN;
   const { lowN, highN } = node.contact;
   const overN = Math.max(lowN + doubtN - inN, doubtN - highN - outN);

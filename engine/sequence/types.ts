@@ -1,4 +1,4 @@
-import type { Metres, Newtons } from '#quantities';
+import type { Kilograms, Metres, Newtons } from '#quantities';
 import type { Restraint, Standing, Step } from '#state';
 
 /** How the set is to stand when the work is done. */
@@ -85,10 +85,20 @@ export type SmallestChange =
   | { readonly change: 'lower'; readonly to: Metres }
   | { readonly change: 'stock' }
   | { readonly change: 'gallery'; readonly from: Metres; readonly to: Metres }
-  | { readonly change: 'rod'; readonly by: Metres };
+  | { readonly change: 'rod'; readonly by: Metres }
+  /** The arbor may weigh so much more. */
+  | { readonly change: 'arbor'; readonly by: Kilograms };
 
 /** Which rule of the order of work no order can keep. */
-export type BrokenRule = 'HOLD' | 'REACH' | 'STOCK' | 'ROD' | 'TRAVEL' | 'SERVICE' | 'GOAL';
+export type BrokenRule =
+  | 'HOLD'
+  | 'REACH'
+  | 'STOCK'
+  | 'ROD'
+  | 'MASS'
+  | 'TRAVEL'
+  | 'SERVICE'
+  | 'GOAL';
 
 export type OrderPlan =
   | {
@@ -97,6 +107,12 @@ export type OrderPlan =
         /** The start, then one after each step. */
         readonly states: readonly OrderState[];
         readonly restraint: RestraintNeeded | null;
+        /**
+         * What could be set free at most while riggers are at the batten, if nothing held the set,
+         * to one part in 64 of the most that it ever could; null at the nominal limit, where
+         * nobody is in the way of anything.
+         */
+        readonly exposedJ: number | null;
         readonly searched: number;
         /** False where the bound on states came before the best order did. */
         readonly optimal: boolean;

@@ -17,8 +17,10 @@ export type Piece = {
 };
 
 /**
- * What hangs while a set moves. Out: all that rests or lies slack is lifted. In: what rests on
- * horses stays on them and its picks go slack; what stands at its height of contact comes along.
+ * What hangs while a set moves. Out: all that rests or lies slack is lifted; but picks that are
+ * slack stay so up to the working height, where a piece lies on its horses (the verdict says that
+ * it takes them for long enough). In: what rests on horses stays on them and its picks go slack;
+ * what stands at its height of contact comes along.
  */
 export const phasesMoving = (
   physics: OrderPhysics,
@@ -34,7 +36,7 @@ export const phasesMoving = (
         return isOut || stands ? 'flying' : 'attachedSlack';
       }
       case 'attachedSlack':
-        return isOut ? 'flying' : phase;
+        return isOut && !staysSlack(physics, id, toM) ? 'flying' : phase;
       case 'flying':
       case 'away':
       case 'beside':
@@ -45,6 +47,13 @@ export const phasesMoving = (
     }
   };
   return Object.fromEntries(Object.entries(items).map(([id, phase]) => [id, moving(id, phase)]));
+};
+
+/** Only a piece that lies below its height of contact has picks to be slack. */
+const staysSlack = ({ workingM, contactM }: OrderPhysics, id: string, toM: number): boolean => {
+  const meetsM = contactM(id);
+  const isLow = toM <= workingM || isSameHeight(toM, workingM);
+  return isLow && meetsM !== null && meetsM > workingM;
 };
 
 export const piecesOf = (

@@ -133,6 +133,9 @@ const assumptionsOf = (scene: Scene): readonly string[] => {
   const { limit } = leaningOf(scene);
   return [
     ...(limit === null ? [] : ['the lock grips what its limit says, and its rope is dry']),
+    ...(Object.values(standing.items).includes('attachedSlack')
+      ? ['slack picks are long enough up to the working height, and watched as the set moves']
+      : []),
     ...(highN > lowN ? ['what a piece rests on is rated, stands firm and is manned'] : []),
     ...(scene.seen === null
       ? []

@@ -1,6 +1,7 @@
 /** What a house document may hold, field by field; line sets have a file of their own. */
 import type { Basis, HouseRules } from '#house';
 import { BASES } from '#house';
+import { brickSample } from './brick-sample.ts';
 import { envelopeOf } from './envelope.ts';
 import { lineSetShape, setTypeShape } from './line-set-shape.ts';
 import { list, orNull, pair, record } from './shape/collections.ts';
@@ -47,6 +48,10 @@ const toleranceByBasis = object(
 
 const ruleFields = {
   lockLimit: orUnknown(known.knownForce, 'Largest imbalance that a rope lock may hold.'),
+  lockTestEvery: orUnknown(
+    known.knownTestEvery,
+    'Age at which the grip test of a lock is due again.',
+  ),
   handLineLimit: orUnknown(known.knownForce, 'Working load of the hand line.'),
   pullBrief: orUnknown(known.knownForce, 'Brief pull of one person.'),
   pullSteady: orUnknown(known.knownForce, 'Steady pull of one person.'),
@@ -80,7 +85,11 @@ const ruleFields = {
 
 const houseRules: Shape<HouseRules> = mapped(
   object(ruleFields, GIVEN),
-  ({ staleAfter, ...rules }) => ({ ...rules, staleAfterSeconds: staleAfter }),
+  ({ staleAfter, lockTestEvery, ...rules }) => ({
+    ...rules,
+    staleAfterSeconds: staleAfter,
+    lockTestEverySeconds: lockTestEvery,
+  }),
 );
 
 const SERVICES = ['pipeWeight', 'show'] as const;
@@ -91,6 +100,7 @@ const brickKind = mapped(
       id: needed(id, 'Id of the kind, as counts name it.'),
       name: needed(name, 'Name of the kind.'),
       mass: orUnknown(known.knownMass, 'Mass of one, from a weighed sample of this house.'),
+      sample: leftOut(brickSample, 'Bricks that were weighed; the mass then comes from them.'),
       thickness: orUnknown(known.knownLength, 'Thickness of one.'),
       floorLength: orUnknown(
         known.knownLength,

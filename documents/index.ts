@@ -4,7 +4,6 @@ export type { ComputeInput } from './compute/compute-input.ts';
 export { computeInput, isComputeName } from './compute/compute-input.ts';
 export type {
   BalanceInput,
-  BareSetInput,
   BricksInput,
   ComputeInputs,
   ComputeName,
@@ -14,6 +13,7 @@ export type {
   TakeoffInput,
 } from './compute/inputs.ts';
 export { COMPUTE_NAMES } from './compute/inputs.ts';
+export type { BareSetInput } from './compute/set-inputs.ts';
 export type { Change } from './difference.ts';
 export { differenceOf } from './difference.ts';
 export type { DocumentKind } from './envelope.ts';

@@ -6,6 +6,7 @@ import type { Faults } from './faults.ts';
 import type { WrittenHouse } from './house-shape.ts';
 import { describe, pathTo } from './json.ts';
 import { checkLift, checkPipe } from './lift-checks.ts';
+import type { WrittenLineSet } from './line-set-shape.ts';
 import type { Subject } from './line-set-subject.ts';
 import type { PlacedSet } from './line-sets.ts';
 import { whereWritten } from './line-sets.ts';
@@ -25,6 +26,7 @@ export const checkLineSets = (
     checkPipe(subject);
     checkLift(subject);
     checkArbor(subject);
+    checkLock(subject, written.lineSets[index]);
     checkRail(subject);
   }
   checkPlaces(placed, faults);
@@ -124,6 +126,16 @@ const checkArbor = (subject: Subject): void => {
     checkRod(set.arbor, subject);
     checkPipeWeight(set.arbor, subject);
   }
+};
+
+/** Only a set that is balanced has a lock to hold what is left of it. */
+const checkLock = ({ set, faults, at }: Subject, written: WrittenLineSet | undefined): void => {
+  const isRead = faults.sound(at('suspension'), at('type')) && !faults.refusedAt('setTypes');
+  if (written?.lock === undefined || !isRead || purchaseOf(set.suspension) !== null) return;
+  faults.refuse('lockUnwanted', at('lock'), {
+    found: `a rope lock, with suspension ${set.suspension}`,
+    accepted: 'no lock, or suspension singlePurchase or doublePurchase',
+  });
 };
 
 const checkRod = ({ usableRod, length }: Arbor, { faults, at }: Subject): void => {

@@ -68,6 +68,15 @@ const arbor = object(
   GIVEN,
 );
 
+const lock = object(
+  {
+    grip: leftOut(known.knownForceOrNone, 'What it held at the hand line in its grip test.'),
+    failed: leftOut(known.knownFlag, 'Whether it failed its last test or inspection.'),
+    remark: leftOut(remark, 'What was found.'),
+  },
+  GIVEN,
+);
+
 const setFields = {
   suspension: leftOut(choice(SUSPENSIONS), 'How the batten is carried.'),
   lines: leftOut(lines, 'Places of the lift lines, from stage right to stage left.'),
@@ -100,6 +109,7 @@ const lineSetFields = {
   id: needed(id, 'Id of the line set, as cards and cues name it.'),
   type: needed(id, 'Its set type.'),
   y: leftOut(known.knownUpstage, 'Distance from the plaster line, upstage.'),
+  lock: leftOut(lock, 'Its rope lock, as last tested; a test belongs to one set.'),
   ...setFields,
 };
 

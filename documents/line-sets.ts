@@ -1,5 +1,5 @@
 /** Puts set types and line sets together into the line sets that the engine takes. */
-import type { Arbor, LineSet, Stop, Suspension } from '#house';
+import type { Arbor, LineSet, RopeLock, Stop, Suspension } from '#house';
 import { unknownValue } from '#house';
 import type { Faults } from './faults.ts';
 import { describe, isObject, pathTo } from './json.ts';
@@ -124,7 +124,7 @@ const lineSetOf = (
   path: string,
   faults: Faults,
 ): LineSet => {
-  const { id, type, y, ...own } = written;
+  const { id, type, y, lock, ...own } = written;
   if (type !== '' && !Object.hasOwn(types, type)) {
     refuseType(types, type, pathTo(path, 'type'), faults);
   }
@@ -148,6 +148,7 @@ const lineSetOf = (
     workingHeight: whole.workingHeight ?? unsaid,
     arbor: arborOf(whole.arbor),
     handLinePerBatten: whole.handLinePerBatten ?? unsaid,
+    lock: lockOf(lock),
     railId: whole.rail ?? null,
     ...(whole.remark === undefined ? {} : { remark: whole.remark }),
   };
@@ -174,6 +175,12 @@ const suspensionOf = (
 const stopOf = (stop: WrittenSet['lowStop'] = {}): Stop => ({
   height: stop.height ?? unsaid,
   rated: stop.rated ?? unsaid,
+});
+
+const lockOf = ({ grip, failed, remark }: NonNullable<WrittenLineSet['lock']> = {}): RopeLock => ({
+  grip: grip ?? unsaid,
+  failed: failed ?? unsaid,
+  ...(remark === undefined ? {} : { remark }),
 });
 
 const arborOf = (arbor: WrittenSet['arbor']): Arbor | null =>

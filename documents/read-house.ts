@@ -2,6 +2,7 @@
 import type { House } from '#house';
 import type { Refusal, Result } from '#outcome';
 import { ok } from '#outcome';
+import { weighedKind } from './brick-sample.ts';
 import type { Faults } from './faults.ts';
 import { checkHouse } from './house-checks.ts';
 import type { WrittenHouse } from './house-shape.ts';
@@ -18,7 +19,11 @@ const assemble = (written: WrittenHouse, faults: Faults): House => {
   checkTypes(written.setTypes, faults);
   const placed = lineSetsOf(written.setTypes, written.lineSets, faults);
   const { $schema, format, version, setTypes, ...rest } = written;
-  const house: House = { ...rest, lineSets: placed.map(({ set }) => set) };
+  const house: House = {
+    ...rest,
+    brickKinds: rest.brickKinds.map((kind, index) => weighedKind(kind, index, faults)),
+    lineSets: placed.map(({ set }) => set),
+  };
   checkHouse(house, written.lineSets, faults);
   checkLineSets(house, { placed, written }, faults);
   return house;

@@ -178,6 +178,17 @@ const HOUSE = {
     'Plastic modulus too small',
     'The plastic modulus of a tube is above its section modulus; one of the two is a slip.',
   ),
+  lockUnwanted: code('DOC-097', 'Rope lock not expected', 'Only a purchase set has a rope lock.'),
+  sampleContradicts: code(
+    'DOC-098',
+    'Mass against its sample',
+    'A kind weighs by its sample something else than is written, by more than its tolerance.',
+  ),
+  sampleDisordered: code(
+    'DOC-099',
+    'Sample disordered',
+    'The mean of the bricks that were weighed is not between the lightest and the heaviest.',
+  ),
 } as const;
 
 /** What a show must be, alone and in its house. */

@@ -51,6 +51,14 @@ export const STAGE: readonly FieldWords[] = [
 
 export const RULES: readonly FieldWords[] = [
   field('lockLimit', 'limit of the rope lock', 'every check of what a lock may hold'),
+  {
+    ...field(
+      'lockTestEverySeconds',
+      'age at which a lock is tested again',
+      'which grip tests are due',
+    ),
+    documentKeys: ['lockTestEvery'],
+  },
   field('handLineLimit', 'working load of the hand line', 'the check of pulls on the hand line'),
   field('pullBrief', 'brief pull of one person', 'whether a set can be started by hand'),
   field('pullSteady', 'steady pull of one person', 'whether a set can be moved by hand'),
@@ -169,6 +177,7 @@ export const LINE_SET: readonly FieldWords[] = [
   purchase('arbor.topClearance', 'clearance above the arbor', 'whether it clears its head block'),
   purchase('arbor.bottomClearance', 'clearance below the arbor', 'whether it clears its stop'),
   purchase('handLinePerBatten', 'travel of the hand line', 'pulls on the hand line, pull tests'),
+  purchase('lock.grip', 'grip test of the rope lock', 'whether it holds what the house allows'),
   {
     ...purchase('railId', 'rail', 'from where it is flown'),
     documentKeys: ['rail'],

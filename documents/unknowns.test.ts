@@ -48,6 +48,17 @@ describe('what is unknown', () => {
     ]);
   });
 
+  it('of a test that belongs to one set is never told of its type', () => {
+    const told = ofHouse(house).filter(({ path }) => path.includes('lock.grip'));
+    expect(told.map(({ path, what }) => [path, what])).toEqual([
+      ['lineSets.2.lock.grip', 'grip test of the rope lock of line set 2'],
+      ['lineSets.3.lock.grip', 'grip test of the rope lock of line set 3'],
+    ]);
+    const lineSets = house.lineSets.map(({ id, type, y }) => ({ id, type, y }));
+    const untested = pathsOf({ ...house, lineSets }).filter((path) => path.includes('lock.grip'));
+    expect(untested).toEqual(['lineSets.1.lock.grip', 'lineSets.3.lock.grip']);
+  });
+
   it('of one set names it, and says why', () => {
     const [first, ...others] = house.lineSets;
     const lineSets = [{ ...first, liveLimit: { unknown: 'plate is painted over' } }, ...others];

@@ -89,6 +89,9 @@ const whyUnknownOf = ({ keys, each }: words.FieldWords, set: LineSet) => {
   return entries.map((entry) => whyUnknown(at(entry, each))).find((why) => why !== undefined);
 };
 
+/** What no set type can say for its sets: where one hangs, and what a test of it found. */
+const OF_ONE_SET: ReadonlySet<string> = new Set(['y', 'lock']);
+
 const unknownOfSets = (
   field: words.FieldWords,
   missing: readonly LineSet[],
@@ -96,7 +99,7 @@ const unknownOfSets = (
 ): Unknown => {
   const { keys, documentKeys, what, blocks } = field;
   const [first] = missing as readonly [LineSet];
-  const isWholeType = missing.length === ofType && ofType > 1 && keys[0] !== 'y';
+  const isWholeType = missing.length === ofType && ofType > 1 && !OF_ONE_SET.has(keys[0] ?? '');
   const holder = isWholeType ? pathTo('setTypes', first.typeId) : pathTo('lineSets', first.id);
   const sets = missing.map(({ id }) => id).join(', ');
   const why = whyUnknownOf(field, first)?.why ?? '';

@@ -17,6 +17,8 @@ const SPECIMENS = {
   releasable: specimens.releasable,
   runaway: specimens.runaway,
   dropped: specimens.dropped,
+  plan: specimens.plan,
+  verify: specimens.verify,
 };
 
 const faults = (name: (typeof COMPUTE_NAMES)[number], value: unknown): readonly string[] => {

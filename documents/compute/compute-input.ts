@@ -17,6 +17,8 @@ import { refuseIssues } from './issues.ts';
 import { checkLines, checkTotals } from './lines-checks.ts';
 import { lines, totals } from './lines-schema.ts';
 import * as motion from './motion-schema.ts';
+import { checkPlan, checkVerify } from './order-checks.ts';
+import * as order from './order-schema.ts';
 import * as sets from './set-schemas.ts';
 import { takeoff } from './takeoff-schema.ts';
 
@@ -35,6 +37,8 @@ const SCHEMAS: Schemas = {
   releasable: motion.releasable,
   runaway: motion.runaway,
   dropped: motion.dropped,
+  plan: order.plan,
+  verify: order.verify,
 };
 
 type Travel = { readonly lowStop: number; readonly highStop: number };
@@ -129,6 +133,8 @@ const CHECKS: { readonly [N in ComputeName]: (input: ComputeInputs[N], faults: F
   releasable: (input, faults) => checkStart(input, faults),
   runaway: (input, faults) => checkStart(input, faults),
   dropped: ({ from, levels }, faults) => checkLevels(from, levels, faults),
+  plan: checkPlan,
+  verify: checkVerify,
 };
 
 type Units = readonly { readonly count: number; readonly xs?: readonly number[] }[];

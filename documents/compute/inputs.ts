@@ -3,32 +3,12 @@
  * `balance` and `bricks` are fixed for the world outside; what is optional here is an addition.
  */
 import type { Basis } from '#house';
-import type { CarriedItem, ItemKind } from '#show';
+import type { ItemKind } from '#show';
 import type { BattenInput } from './batten-inputs.ts';
 import type { LinesInput, TotalsInput } from './lines-inputs.ts';
 import type { DroppedInput, ReleasableInput, RunawayInput } from './motion-inputs.ts';
-
-/** A set and its items, without the bricks that are asked for. */
-export type BareSetInput = {
-  readonly purchase: 1 | 2;
-  readonly lines: number;
-  readonly lineMassPerLength: number;
-  readonly batten: number;
-  readonly carriage: number;
-  readonly lowStop: number;
-  readonly highStop: number;
-  /** Height at which the lines meet the arbor when the batten is on its low stop. */
-  readonly arborTopAtLow: number;
-  /** Height of the wire's lower end above the batten. */
-  readonly wireEndAbove: number;
-  readonly items: readonly CarriedItem[];
-  readonly battenUncertainty?: number;
-  readonly carriageUncertainty?: number;
-  readonly brickUncertainty?: number;
-  /** Friction at the batten, N. */
-  readonly friction?: number;
-  readonly handLinePerBatten?: number;
-};
+import type { PlanInput, VerifyInput } from './order-inputs.ts';
+import type { BareSetInput, SpreaderInput } from './set-inputs.ts';
 
 export type BalanceInput = BareSetInput & {
   readonly bricks: number;
@@ -40,14 +20,6 @@ export type BrickInput = {
   readonly mass: number;
   readonly thickness: number;
   readonly stock: number;
-};
-
-export type SpreaderInput = {
-  readonly mass: number;
-  readonly thickness: number;
-  /** Thickness of bricks between two plates. */
-  readonly every: number;
-  readonly rule: 'floor' | 'ceil';
 };
 
 export type BricksInput = {
@@ -191,6 +163,8 @@ export type ComputeInputs = {
   readonly releasable: ReleasableInput;
   readonly runaway: RunawayInput;
   readonly dropped: DroppedInput;
+  readonly plan: PlanInput;
+  readonly verify: VerifyInput;
 };
 
 export const COMPUTE_NAMES = [
@@ -206,6 +180,8 @@ export const COMPUTE_NAMES = [
   'releasable',
   'runaway',
   'dropped',
+  'plan',
+  'verify',
 ] as const satisfies readonly (keyof ComputeInputs)[];
 
 export type ComputeName = (typeof COMPUTE_NAMES)[number];

@@ -18,7 +18,7 @@ const loom = {
   uncertainty,
 };
 
-const item = z.discriminatedUnion('kind', [
+export const carriedItem = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('clear'),
     mass: hung.mass,
@@ -50,7 +50,7 @@ const item = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('deckLoom'), ...loom }),
 ]);
 
-const bareSet = {
+export const bareSet = {
   purchase: n.purchase,
   lines: n.count(1, 40, 'Number of lift lines'),
   lineMassPerLength: n.massPerLength('Mass of one lift line for each length'),
@@ -60,7 +60,7 @@ const bareSet = {
   highStop: n.gap('Batten height on the high stop'),
   arborTopAtLow: n.gap('Height where the lines meet the arbor, batten on its low stop'),
   wireEndAbove: n.gap('Lower end of the wire above the batten'),
-  items: z.array(item).max(200).describe('What hangs on the batten'),
+  items: z.array(carriedItem).max(200).describe('What hangs on the batten'),
   battenUncertainty: z.exactOptional(n.massOrNone('Half width of the mass of the batten')),
   carriageUncertainty: z.exactOptional(n.massOrNone('Half width of the mass of the carriage')),
   brickUncertainty: z.exactOptional(n.massOrNone('Half width of the mass of all bricks')),
@@ -81,17 +81,19 @@ const brick = z.strictObject({
   stock: n.count(0, 100_000, 'How many there are'),
 });
 
+export const spreader = z.exactOptional(
+  z.strictObject({
+    mass: n.massOrNone('Mass of one plate'),
+    thickness: n.gap('Thickness of one plate'),
+    every: n.length('Thickness of bricks between two plates'),
+    rule: z.enum(['floor', 'ceil']).describe('How plates are counted from that thickness'),
+  }),
+);
+
 const stack = {
   bricks: z.array(brick).min(1).max(20).describe('Kinds of brick'),
   stackHeight: n.gap('Usable rod'),
-  spreader: z.exactOptional(
-    z.strictObject({
-      mass: n.massOrNone('Mass of one plate'),
-      thickness: n.gap('Thickness of one plate'),
-      every: n.length('Thickness of bricks between two plates'),
-      rule: z.enum(['floor', 'ceil']).describe('How plates are counted from that thickness'),
-    }),
-  ),
+  spreader,
 };
 
 export const bricks = z.strictObject({

@@ -88,6 +88,7 @@ export const house = {
   rules: {
     given: { basis: 'houseRule' },
     lockLimit: '50 lbf',
+    lockTestEvery: '365 days',
     handLineLimit: '650 lbf',
     pullBrief: '80 lbf',
     pullSteady: '50 lbf',
@@ -106,7 +107,10 @@ export const house = {
   brickKinds: [
     brick('F', 'full', '25 lb', ['pipeWeight', 'show']),
     brick('H', 'half', '12.5 lb', ['show']),
-    brick('O', 'old cast', '22 lb', ['pipeWeight']),
+    {
+      ...brick('O', 'old cast', '22 lb', ['pipeWeight']),
+      sample: { told: 'each', weights: ['21.8 lb', '22.1 lb', '22.2 lb'], on: '2026-08-31' },
+    },
   ],
   spreader: { mass: '2 lb', thickness: '0.25 in', every: '24 in', inCarriage: true },
   galleries: [
@@ -143,7 +147,12 @@ export const house = {
     electric: { suspension: 'motor', batten: { left: '-22 ft', right: '22 ft', mass: '150 lb' } },
   },
   lineSets: [
-    { id: '1', type: 'single', y: '18 in' },
+    {
+      id: '1',
+      type: 'single',
+      y: '18 in',
+      lock: { grip: { value: '62 lbf', basis: 'measured', on: '2026-09-14' }, failed: false },
+    },
     { id: '2', type: 'single', y: '27 in' },
     { id: '3', type: 'long', y: '36 in', remark: 'reeved anew in spring' },
     { id: 'M1', type: 'electric', y: '45 in' },

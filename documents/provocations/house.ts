@@ -4,6 +4,15 @@ import { omit, put, puts } from './spoil.ts';
 
 const type = 'setTypes.single';
 
+const summary = (mean: string) => ({
+  told: 'summary',
+  count: 12,
+  mean,
+  least: '12 lb',
+  most: '12.9 lb',
+  on: '2026-08-31',
+});
+
 export const HOUSE_PROVOCATIONS: Provocations = {
   'DOC-070': [
     put('house', 'lineSets[0].type', 'singel'),
@@ -89,8 +98,8 @@ export const HOUSE_PROVOCATIONS: Provocations = {
   ],
   'DOC-084': [
     put('house', 'lineSets[3].arbor', { length: '7 ft' }),
-    put('house', 'lineSets[0].suspension', 'hemp', { at: `${type}.arbor` }),
-    put('house', `${type}.suspension`, 'deadHung', { at: `${type}.arbor` }),
+    put('house', 'lineSets[1].suspension', 'hemp', { at: `${type}.arbor` }),
+    put('house', `${type}.suspension`, 'deadHung', { at: `${type}.arbor`, with: ['DOC-097'] }),
   ],
   'DOC-085': [
     put('house', `${type}.arbor.pipeWeight[0].kind`, 'H'),
@@ -206,5 +215,36 @@ export const HOUSE_PROVOCATIONS: Provocations = {
       { pipe: { sectionModulus: '5.70 cm³', plasticModulus: '5.70 cm³' } },
       { at: 'lineSets[3].batten.pipe.plasticModulus' },
     ),
+  ],
+  'DOC-097': [
+    put('house', 'lineSets[3].lock', {}),
+    put('house', 'lineSets[3].lock', { grip: '60 lbf' }),
+    put('house', 'lineSets[0].suspension', 'hemp', {
+      at: 'lineSets[0].lock',
+      with: ['DOC-084'],
+    }),
+  ],
+  'DOC-098': [
+    put('house', 'brickKinds[2].mass', { value: '23 lb', tolerance: '0.5 lb', basis: 'weighed' }),
+    put('house', 'brickKinds[2].mass', { value: '22 kg', basis: 'published' }),
+    put('house', 'brickKinds[2].mass', { value: '21.5 lb', tolerance: '0.5 lb', basis: 'weighed' }),
+    put(
+      'house',
+      'brickKinds[0].sample',
+      {
+        told: 'summary',
+        count: 24,
+        mean: '24.4 lb',
+        least: '24 lb',
+        most: '25 lb',
+        on: '2026-08-31',
+      },
+      { at: 'brickKinds[0].mass' },
+    ),
+  ],
+  'DOC-099': [
+    put('house', 'brickKinds[1].sample', summary('13 lb'), { at: 'brickKinds[1].sample.mean' }),
+    put('house', 'brickKinds[1].sample', summary('11.9 lb'), { at: 'brickKinds[1].sample.mean' }),
+    put('house', 'brickKinds[0].sample', summary('12.5 kg'), { at: 'brickKinds[0].sample.mean' }),
   ],
 };

@@ -1,6 +1,7 @@
 /** One small, sound document of each kind, to be spoiled in one place at a time. */
 export { house } from './house-specimen.ts';
 export { order } from './order-specimen.ts';
+export { plan, verify } from './plain-order.ts';
 
 const given = { basis: 'measured', source: 'survey', by: 'house crew', on: '2026-05-04' } as const;
 

@@ -40,6 +40,8 @@ const SPECIMENS: Readonly<Record<Specimen, unknown>> = {
   releasable: specimens.releasable,
   runaway: specimens.runaway,
   dropped: specimens.dropped,
+  plan: specimens.plan,
+  verify: specimens.verify,
 };
 
 const soundHouse = readHouseValue(specimens.house);

@@ -43,6 +43,7 @@ export const STRUCTURE_PROVOCATIONS: Provocations = {
     put('house', 'setTypes', []),
     put('house', 'name', 7),
     put('house', 'demo', 'yes'),
+    put('house', 'lineSets[0].lock.failed', 'no'),
     put('house', 'stage', 'wide'),
     put('house', 'rules.peoplePerHandLine', '2'),
     put('house', 'rules.lockLimit', ['50 lbf']),
@@ -82,6 +83,20 @@ export const STRUCTURE_PROVOCATIONS: Provocations = {
   ],
   'DOC-035': [
     put('house', 'brickKinds[1].serves', []),
+    put('house', 'brickKinds[2].sample.weights', ['22 lb', '21.9 lb']),
+    put(
+      'house',
+      'brickKinds[0].sample',
+      {
+        told: 'summary',
+        count: 2,
+        mean: '25 lb',
+        least: '24.9 lb',
+        most: '25.1 lb',
+        on: '2026-08-31',
+      },
+      { at: 'brickKinds[0].sample.count' },
+    ),
     put('house', 'keepOuts[0].y', ['0 in']),
     put('show', 'hangs[1].items[0].takeoff.units', []),
     put('state', 'sets.2.height', []),
@@ -183,6 +198,7 @@ const bareHang = {
 export const VALUE_PROVOCATIONS: Provocations = {
   'DOC-050': [
     put('house', 'lineSets[0].y', 18),
+    put('house', 'lineSets[0].lock.grip.value', 62),
     put('show', 'cues[0].from', 30.5),
     put('state', 'sets.1.height', 24),
     put('order', 'steps[3].to', 24),
@@ -190,6 +206,7 @@ export const VALUE_PROVOCATIONS: Provocations = {
   ],
   'DOC-051': [
     put('house', 'brickKinds[0].thickness', '-1.2 in'),
+    put('house', 'lineSets[0].lock.grip.value', '-62 lbf'),
     put('show', `${cloth}.takeoff.mass`, '-200 lb'),
     put('state', 'galleries.upper.stock.F', -1),
     put('order', 'steps[5].pull', '-40 lbf'),
@@ -232,6 +249,7 @@ export const VALUE_PROVOCATIONS: Provocations = {
     put('show', `${cloth}.drop`, '700 ft'),
     put('state', 'sets.1.pullTest.out', '-200 kN'),
     put('house', 'rules.frictionShare', '101 %'),
+    put('house', 'rules.lockTestEvery', '4000 days'),
     put('house', 'setTypes.single.handLinePerBatten', 40),
     put('house', 'setTypes.single.batten.pipe.secondMoment', '0.31 m⁴'),
     put('house', 'setTypes.single.batten.pipe.elasticModulus', '600 GPa'),
@@ -359,6 +377,7 @@ export const VALUE_PROVOCATIONS: Provocations = {
   ],
   'QTY-005': [
     put('house', 'brickKinds[0].mass.value', '25'),
+    put('house', 'brickKinds[2].sample.weights[1]', '22.1'),
     put('show', 'cues[0].to', '58'),
     put('state', 'sets.1.height', '24'),
   ],

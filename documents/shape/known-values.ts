@@ -61,6 +61,7 @@ export const knownFleetAngle = sourced(measure('angle', limits.FLEET_ANGLE, radi
 export const knownDesignFactor = sourced(plainNumber(limits.DESIGN_FACTOR, { whole: false }));
 export const knownSheaveRatio = sourced(plainNumber(limits.SHEAVE_RATIO, { whole: false }));
 export const knownStaleAfter = sourced(measure('duration', limits.STALE_AFTER, asNumber));
+export const knownTestEvery = sourced(measure('duration', limits.TEST_EVERY, asNumber));
 export const knownShare = sourced(measure('ratio', limits.SHARE, asNumber));
 export const knownAdded = sourced(measure('ratio', limits.ADDED, asNumber));
 export const knownHandLine = sourced(plainNumber(limits.HAND_LINE, { whole: false }));

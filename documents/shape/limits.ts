@@ -62,6 +62,8 @@ export const FLEET_ANGLE = upTo(Math.PI / 2, '90 deg', NONE_OR_SOME);
 export const FORCE_PER_LENGTH = upTo(1e6, '1 MN/m (68 500 lbf/ft)', SOME);
 export const CUE_DURATION = upTo(3600, '1 h', SOME);
 export const STALE_AFTER = upTo(31 * 86_400, '31 days (744 h)', SOME);
+/** Locks are tested by the quarter or the year. */
+export const TEST_EVERY = upTo(10 * 366 * 86_400, '3660 days', SOME);
 export const SHARE = upTo(1, '100 %', NONE_OR_SOME);
 /** Fullness, paint, water: what is added may be more than what was there. */
 export const ADDED = upTo(5, '500 %', NONE_OR_SOME);

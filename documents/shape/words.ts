@@ -137,7 +137,7 @@ export const count = ({
   min,
   max,
 }: {
-  readonly min: 0 | 1;
+  readonly min: number;
   readonly max: number;
 }): Shape<number> => ({
   schema: { type: 'integer', minimum: min, maximum: max },
@@ -147,11 +147,12 @@ export const count = ({
     const many = readNumber(value, place, accepted);
     if (many === undefined) return min;
     const found = describe(many);
-    if (many < 0) place.faults.refuse('negative', place.path, { found, accepted });
-    else if (!Number.isInteger(many))
-      place.faults.refuse('notWhole', place.path, { found, accepted });
-    else if (many < min) place.faults.refuse('zero', place.path, { found, accepted });
-    else if (many > max) place.faults.refuse('countTooLarge', place.path, { found, accepted });
+    const refuse = (why: 'negative' | 'notWhole' | 'zero' | 'tooFew' | 'countTooLarge'): void =>
+      place.faults.refuse(why, place.path, { found, accepted });
+    if (many < 0) refuse('negative');
+    else if (!Number.isInteger(many)) refuse('notWhole');
+    else if (many < min) refuse(many === 0 ? 'zero' : 'tooFew');
+    else if (many > max) refuse('countTooLarge');
     return many;
   },
 });

@@ -1,7 +1,7 @@
 import { type BalanceSet, imbalanceAt, type MixResult, type MixTask, mixForSet } from '#balance';
 import type { Reckoned } from '#findings';
-import type { HeightSpan, House, LineSet } from '#house';
-import { kilograms, metres } from '#quantities';
+import { type HeightSpan, type House, type Known, type LineSet, lockHoldOf } from '#house';
+import { kilograms, metres, type Newtons } from '#quantities';
 import type { Hang } from '#show';
 import type { StackRun } from '#state';
 import { baselineExtremes, battenAtTrim, type CarriedHang } from './plan.ts';
@@ -52,7 +52,7 @@ export const chooseMix = ({
       stackHeight: rodM,
       ...spreader,
       ...(arbor?.massLimit.known ? { massLimit: arbor.massLimit.value } : {}),
-      holds: holdsAtTrims(bare, carried, hang, house, freeRange),
+      holds: holdsAtTrims(bare, carried, hang, lockHoldOf(lineSet, house.rules), freeRange),
     };
     return mixForSet(task);
   });
@@ -75,11 +75,10 @@ const holdsAtTrims = (
   bare: BalanceSet,
   carried: CarriedHang,
   hang: Hang,
-  house: House,
+  lockHold: Known<Newtons>,
   { from }: HeightSpan,
 ): NonNullable<MixTask['holds']> => {
-  const { lockLimit } = house.rules;
-  if (!lockLimit.known) return [];
+  if (!lockHold.known) return [];
   const set = { ...bare, items: carried.items };
   return hang.trims
     .map((trim) => battenAtTrim(trim, carried.items, gather()))
@@ -87,8 +86,8 @@ const holdsAtTrims = (
     .map((heightM) => ({
       heightM,
       baselineN: imbalanceAt(set, heightM),
-      inN: lockLimit.value,
-      outN: lockLimit.value,
+      inN: lockHold.value,
+      outN: lockHold.value,
     }));
 };
 

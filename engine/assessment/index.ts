@@ -2,6 +2,7 @@ export { type ArborRoom, arborRoomOf } from './arbor-room.ts';
 export { assess, assessSet } from './assess.ts';
 export { type SetFree, setFreeAt } from './order-energy.ts';
 export { orderPhysicsOf } from './order-physics.ts';
+export { type OrderPlant, physicsOfPlant } from './plant-physics.ts';
 export { standingOf } from './standing.ts';
 export { reworked } from './structure.ts';
 export type {

@@ -1,7 +1,7 @@
 import { type BalanceSet, imbalanceParts } from '#balance';
 import { measure, type Term, type Working } from '#findings';
-import type { House } from '#house';
-import { GRAVITY } from '#quantities';
+import { type House, type Known, lockHoldOf } from '#house';
+import { GRAVITY, type Newtons } from '#quantities';
 import type { SetAssessment, SetPlan } from './types.ts';
 
 /**
@@ -13,6 +13,7 @@ import type { SetAssessment, SetPlan } from './types.ts';
 export const workingsOf = (set: SetAssessment, house: House): readonly Working[] => {
   if (!set.plan.known) return [];
   const plan = set.plan.value;
+  const lockHold = lockHoldOf(set.lineSet, house.rules);
   const names = set.takeoffs.map(({ item }) => item.name);
   const heights = [
     ...(plan.working === null ? [] : [{ name: 'working height', heightM: plan.working.height }]),
@@ -20,7 +21,7 @@ export const workingsOf = (set: SetAssessment, house: House): readonly Working[]
   ];
   return [
     ...heights.map(({ name, heightM }) =>
-      imbalanceWorking({ set: plan.set, names, name, heightM, house }),
+      imbalanceWorking({ set: plan.set, names, name, heightM, lockHold }),
     ),
     arborWorking(plan),
     stackWorking(plan, set),
@@ -28,11 +29,11 @@ export const workingsOf = (set: SetAssessment, house: House): readonly Working[]
   ];
 };
 
-const lockLimitOf = ({ rules }: House): Working['limit'] =>
-  rules.lockLimit.known
+const lockLimitOf = (hold: Known<Newtons>): Working['limit'] =>
+  hold.known
     ? {
-        value: measure(rules.lockLimit.value, 'force'),
-        source: rules.lockLimit.provenance.source ?? 'house rule',
+        value: measure(hold.value, 'force'),
+        source: hold.provenance.source ?? 'house rule',
       }
     : null;
 
@@ -41,13 +42,13 @@ const imbalanceWorking = ({
   names,
   name,
   heightM,
-  house,
+  lockHold,
 }: {
   readonly set: BalanceSet;
   readonly names: readonly string[];
   readonly name: string;
   readonly heightM: number;
-  readonly house: House;
+  readonly lockHold: Known<Newtons>;
 }): Working => {
   const parts = imbalanceParts(set, heightM);
   const items = parts.itemsKg.map(
@@ -83,7 +84,7 @@ const imbalanceWorking = ({
       meaning: 'imbalance at the batten',
       value: measure(GRAVITY * totalKg, 'imbalance'),
     },
-    limit: lockLimitOf(house),
+    limit: lockLimitOf(lockHold),
     source: 'statics of a wire over frictionless blocks, checked against potential energy',
     omits: 'friction, which hides imbalance and never makes any',
   };

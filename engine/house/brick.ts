@@ -1,11 +1,14 @@
 import type { Kilograms, Metres } from '#quantities';
 import type { Known } from './known.ts';
+import type { WeighedSample } from './weighed-sample.ts';
 
 /** One kind of counterweight brick, with its mass from a weighed sample of this house. */
 export type BrickKind = {
   readonly id: string;
   readonly name: string;
+  /** By the sample where there is one. */
   readonly mass: Known<Kilograms>;
+  readonly sample?: WeighedSample;
   readonly thickness: Known<Metres>;
   /** Length of gallery floor that one takes in a row along the wall. */
   readonly floorLength: Known<Metres>;

@@ -95,6 +95,8 @@ export type Equipment = {
 /** Values that the house sets for itself. None has a default. */
 export type HouseRules = {
   readonly lockLimit: Known<Newtons>;
+  /** Age at which the grip test of a lock is due again. */
+  readonly lockTestEverySeconds: Known<number>;
   readonly handLineLimit: Known<Newtons>;
   readonly pullBrief: Known<Newtons>;
   readonly pullSteady: Known<Newtons>;

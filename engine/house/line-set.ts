@@ -54,6 +54,15 @@ export type Arbor = {
   readonly bottomClearance: Known<Metres>;
 };
 
+/** The rope lock of one set, as it was last tested. A test of one lock says nothing of another. */
+export type RopeLock = {
+  /** What it held at the hand line in its last grip test. */
+  readonly grip: Known<Newtons>;
+  /** Whether it failed its last grip test or inspection; then it counts for nothing. */
+  readonly failed: Known<boolean>;
+  readonly remark?: string;
+};
+
 export type LineSet = {
   readonly id: string;
   readonly typeId: string;
@@ -78,6 +87,7 @@ export type LineSet = {
   readonly arbor: Arbor | null;
   /** Travel of the hand line per travel of the batten. */
   readonly handLinePerBatten: Known<number>;
+  readonly lock: RopeLock;
   readonly railId: string | null;
   readonly remark?: string;
 };

@@ -78,6 +78,7 @@ const UNITS: Readonly<Record<Dimension, readonly Unit[]>> = {
     inAnyCase('s', 1, 'sec', 'second', 'seconds'),
     inAnyCase('min', 60, 'minute', 'minutes'),
     inAnyCase('h', 3600, 'hr', 'hour', 'hours'),
+    inAnyCase('d', 86_400, 'day', 'days'),
   ],
   speed: [
     inAnyCase('ft/s', FOOT),

@@ -7,6 +7,7 @@ import { BUILDING_RULES } from './building/rule-codes.ts';
 import { HANG_RULES } from './hang/rule-codes.ts';
 import { LINE_RULES } from './lines/rule-codes.ts';
 import { LOAD_RULES } from './load/rule-codes.ts';
+import { LOCK_RULES } from './lock/rule-codes.ts';
 import { ORDER_RULES } from './order/rule-codes.ts';
 import { PLAUSIBLE_RULES } from './plausible/rule-codes.ts';
 import { RECORD_RULES } from './record/rule-codes.ts';
@@ -24,6 +25,7 @@ const DECLARED = [
   ...BATTEN_RULES,
   ...BUILDING_RULES,
   ...BALANCE_RULES,
+  ...LOCK_RULES,
   ...BRICK_RULES,
   ...PLAUSIBLE_RULES,
   ...UNKNOWN_RULES,

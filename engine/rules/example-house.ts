@@ -113,6 +113,7 @@ export const exampleSet: LineSet = {
   workingHeight: given(metres(1.2)),
   arbor: exampleArbor,
   handLinePerBatten: given(1),
+  lock: { grip: nobodyKnows, failed: given(false) },
   railId: 'deck',
 };
 
@@ -164,6 +165,7 @@ export const exampleHouse: House = {
   },
   rules: {
     lockLimit: given(newtons(200)),
+    lockTestEverySeconds: nobodyKnows,
     handLineLimit: given(newtons(3000)),
     pullBrief: given(newtons(350)),
     pullSteady: given(newtons(220)),

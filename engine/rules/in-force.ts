@@ -44,6 +44,7 @@ import { nearLiveLimit } from './load/near-live-limit.ts';
 import { overLiveLimit } from './load/over-live-limit.ts';
 import { perLengthLimit, pointLimit } from './load/placed-loads.ts';
 import { stopRating } from './load/stop-rating.ts';
+import { lockBelowLimit, lockFailed, locksUntested, lockTestsDue } from './lock/lock-tests.ts';
 import { houseOutsideBand, itemOutsideBand } from './plausible/outside-band.ts';
 import {
   poundForKilogram,
@@ -84,6 +85,8 @@ export const HOUSE_RULES: readonly HouseRule[] = [
   jointsUnknown,
   linesTakenTrue,
   linesOnNoWell,
+  locksUntested,
+  lockTestsDue,
   plantUnknown,
 ];
 
@@ -91,6 +94,7 @@ export const HOUSE_RULES: readonly HouseRule[] = [
 export const SET_RULES: readonly SetRule[] = [
   carriesPerson,
   lockedOut,
+  lockFailed,
   pastWhatHolds,
   stackDiffers,
   recordStale,
@@ -125,6 +129,7 @@ export const SET_RULES: readonly SetRule[] = [
   sagging,
   lengthMatters,
   stopRating,
+  lockBelowLimit,
   pastLockAtTrim,
   pastLockElsewhere,
   pastLockBelowLiftOff,

@@ -1,5 +1,13 @@
 export { RULES, type RuleCode, ruleOf } from './declared.ts';
 export { judge } from './judge.ts';
+export { planningLimitN } from './order/holds.ts';
+export type {
+  JudgedPairStep,
+  OneStops,
+  PairToJudge,
+  PairVerdict,
+} from './order/pair/pair-verdict.ts';
+export { verifyPair } from './order/pair/verify-pair.ts';
 export type {
   Breach,
   OrderOptions,
@@ -10,4 +18,5 @@ export type {
 export { verifyOrder } from './order/verify-order.ts';
 export { momentMs } from './record/moment.ts';
 export { momentToJudge } from './record/moment-to-judge.ts';
+export { bearsLine, type LineBearing } from './restraint/bears-line.ts';
 export type { RuleDeclaration } from './rule.ts';

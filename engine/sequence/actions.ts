@@ -72,7 +72,9 @@ const bricksFrom = ({ loads, held }: World, place: Place): readonly Move[] => {
     const put = (kind: number, sign: 1 | -1): void => {
       const count = (load.counts[kind] ?? 0) + sign;
       if (count > (site.counts.most[kind] ?? 0)) return;
-      const given = takenAfter(site, taken, { gallery, kind, sign });
+      // An arbor is no lift for bricks: one that came on in this order is no stock elsewhere.
+      const isCarried = sign === -1 && count >= (site.counts.start[kind] ?? 0);
+      const given = isCarried ? taken : takenAfter(site, taken, { gallery, kind, sign });
       if (given === null) return;
       const counts = load.counts.map((each, index) => (index === kind ? count : each));
       const next = loads.changed(load, { counts });

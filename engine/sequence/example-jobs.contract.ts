@@ -2,7 +2,11 @@
 import type { BalanceItem } from '#balance';
 import { FOOT, GRAVITY, metres, POUND } from '#quantities';
 import type { Standing } from '#state';
-import { type ExampleSet, examplePhysics, SIX_LINE_SET } from './example-physics.ts';
+import {
+  type ExampleSet,
+  examplePhysics,
+  SIX_LINE_SET,
+} from '../../validation/sequence/set-physics.ts';
 import { planOrder } from './plan-order.ts';
 import type { OrderGoal, OrderOptions, OrderPlan } from './types.ts';
 

@@ -4,7 +4,7 @@
  */
 import { metres } from '#quantities';
 import type { OrderPhysics, Standing } from '#state';
-import type { Found } from './example-jobs.ts';
+import type { Found } from './example-jobs.contract.ts';
 import { planningLockN } from './states.ts';
 
 const SLIGHT_N = 1e-3;
@@ -56,6 +56,7 @@ export const faultsOf = (
       stack = step.act === 'add' ? [...stack, step.kind] : stack.slice(0, -1);
       const between = { ...standing, stack: runs(stack) };
       if (!isHeld(physics, between, doubtShare, 0)) say(`not held after plate ${plate + 1}`);
+      if (step.act === 'add' && !isCarried(physics, between, doubtShare)) say('arbor too heavy');
     }
     if (stack.join() !== plates(standing).join()) say('the stack is not what it should be');
   });
@@ -67,6 +68,15 @@ const plates = ({ stack }: Standing): readonly string[] =>
 
 const runs = (stack: readonly string[]): Standing['stack'] =>
   stack.map((kind) => ({ kind, count: 1, tag: 'show' }));
+
+const isCarried = (
+  { arborMassLimitKg, arborKg }: OrderPhysics,
+  { stack }: Standing,
+  doubtShare: number,
+): boolean => {
+  const { massKg, doubtKg } = arborKg(stack);
+  return arborMassLimitKg === null || massKg + doubtShare * doubtKg <= arborMassLimitKg + 1e-7;
+};
 
 /** The lock is worth its nominal limit with the run closed, and less by a margin for riggers. */
 const isHeld = (

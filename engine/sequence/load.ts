@@ -19,7 +19,8 @@ export type Load = {
   readonly room: Span;
   /** Batten heights at which the next plate is in reach, by gallery. */
   readonly windows: readonly (Span | null)[];
-  readonly fitsRod: boolean;
+  /** Neither higher than the rods nor heavier than the arbor may be. */
+  readonly fitsArbor: boolean;
 };
 
 export type LoadChange = Partial<Pick<Load, 'counts' | 'phases' | 'onSteel' | 'tied'>>;
@@ -32,11 +33,12 @@ export type Loads = {
 };
 
 const ROUNDING_M = 1e-9;
+const ROUNDING_KG = 1e-9;
 
 export const loadsOf = (site: Site): Loads => {
   const made = new Map<string, Load>();
   const curves = new Map<string, readonly OrderNode[]>();
-  const stacks = new Map<string, Pick<Load, 'windows' | 'fitsRod'>>();
+  const stacks = new Map<string, Pick<Load, 'windows' | 'fitsArbor'>>();
   const remember = <T>(map: Map<string, T>, key: string, make: () => T): T => {
     const known = map.get(key);
     if (known !== undefined) return known;
@@ -123,7 +125,7 @@ const roomOf = (site: Site, phases: readonly Phase[], onSteel: boolean): Span =>
   return { lo: site.travel.lo, hi: top };
 };
 
-const stackOf = (site: Site, counts: Counts): Pick<Load, 'windows' | 'fitsRod'> => {
+const stackOf = (site: Site, counts: Counts): Pick<Load, 'windows' | 'fitsArbor'> => {
   const { physics, galleries } = site;
   const { lowStop, highStop, rodM } = physics;
   const stack = runsOf(site, counts);
@@ -137,6 +139,13 @@ const stackOf = (site: Site, counts: Counts): Pick<Load, 'windows' | 'fitsRod'> 
     windows: galleries.map(({ reachFromM, reachToM }) =>
       overlap(site.travel, { lo: heightFor(reachToM), hi: heightFor(reachFromM) }),
     ),
-    fitsRod: lowTopM - topAt(lowStop.heightM, []) <= rodM + ROUNDING_M,
+    fitsArbor: lowTopM - topAt(lowStop.heightM, []) <= rodM + ROUNDING_M && isCarried(site, stack),
   };
+};
+
+/** Every mass as heavy as nature may have made it. */
+const isCarried = ({ physics, options }: Site, stack: readonly StackRun[]): boolean => {
+  const { arborMassLimitKg: limitKg } = physics;
+  const { massKg, doubtKg } = physics.arborKg(stack);
+  return limitKg === null || massKg + options.doubtShare * doubtKg <= limitKg + ROUNDING_KG;
 };

@@ -1,9 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { POUND_FORCE } from '#quantities';
-import { faultsOf } from './example-replay.ts';
-import { searchedSlowly } from './example-search.ts';
-import { costOf, gridOf, planned, QUARTER, slowJob, task } from './small-jobs.contract.ts';
+import { searchedSlowly } from '../../validation/sequence/slow-search.ts';
+import {
+  costOf,
+  gridOf,
+  planned,
+  QUARTER,
+  slowJob,
+  task,
+} from '../../validation/sequence/small-jobs.ts';
+import { faultsOf } from './example-replay.contract.ts';
 
 const SEED = 90_117;
 const RUNS = { seed: SEED, numRuns: 60 };

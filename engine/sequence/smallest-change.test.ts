@@ -1,8 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { metres } from '#quantities';
-import { asked, bare, clearItem, found, ft, hung, lb, none, setWith } from './example-jobs.ts';
-import { examplePhysics, SIX_LINE_SET } from './example-physics.ts';
-import { faultsOf } from './example-replay.ts';
+import { examplePhysics, SIX_LINE_SET } from '../../validation/sequence/set-physics.ts';
+import {
+  asked,
+  bare,
+  clearItem,
+  found,
+  ft,
+  hung,
+  lb,
+  none,
+  setWith,
+} from './example-jobs.contract.ts';
+import { faultsOf } from './example-replay.contract.ts';
 import type { SmallestChange } from './types.ts';
 
 const LAMP = setWith({ lamp: clearItem(200) });
@@ -57,9 +67,19 @@ describe('what would make an order, where there is none', () => {
     expect(changeOf(asked(few, bare, GOAL))).toEqual({ change: 'stock' });
     // Eight are, four of them in the air.
     const eight = { ...GOAL, bricks: { F: 8 } };
-    const plan = found(asked(few, bare, eight, { restraint: 'in' }));
+    const plan = found(asked(few, bare, eight, { restraint: 'out' }));
     const given = plan.steps.flatMap((step) => (step.act === 'add' ? [step.gallery] : []));
     expect(new Set(given)).toEqual(new Set(['upper', 'mid']));
+  });
+
+  it('more bricks, where only the arbor could carry them from one gallery to the other', () => {
+    const galleries = SIX_LINE_SET.galleries.map((each) => ({
+      ...each,
+      stock: { F: each.id === 'mid' ? 8 : 0 },
+    }));
+    const above = setWith({ lamp: clearItem(200) }, { galleries });
+    const plan = asked(above, bare, { ...GOAL, bricks: { F: 8 }, height: metres(ft(3)) });
+    expect(none(plan).exhaustive).toBe(true);
   });
 
   it('says so of a start that runs out, too', () => {
@@ -118,6 +138,31 @@ describe('what would make an order, where there is none', () => {
     const longer = { ...short, rodM: short.rodM + change.by };
     found(asked(longer, bare, GOAL));
     none(asked({ ...short, rodM: short.rodM + change.by - 1e-3 }, bare, GOAL));
+  });
+
+  it('an arbor that may weigh more, by just so much, and not a longer rod', () => {
+    // A carriage of 95 lb and nine bricks of 25 lb: 320 lb; each may be off by half a pound.
+    const arbor = { carriageKg: lb(95), limitKg: lb(290) };
+    const weak = setWith({ lamp: clearItem(200) }, { arbor });
+    const plan = asked(weak, bare, GOAL, { doubtShare: 0 });
+    expect(none(plan).rule).toBe('MASS');
+    const change = changeOf(plan);
+    if (change.change !== 'arbor') throw new Error(change.change);
+    const enough = lb(290) + change.by;
+    const limited = (limitKg: number) =>
+      setWith({ lamp: clearItem(200) }, { arbor: { ...arbor, limitKg } });
+    found(asked(limited(enough), bare, GOAL, { doubtShare: 0 }));
+    none(asked(limited(enough - 0.01), bare, GOAL, { doubtShare: 0 }));
+    // Found by halving between 290 lb and twice that.
+    expect(change.by).toBeGreaterThanOrEqual(lb(30) - 1e-9);
+    expect(change.by).toBeLessThan(lb(30) + 0.01);
+  });
+
+  it('an arbor with the tolerance of its bricks, where those count', () => {
+    const limited = (limitLb: number) =>
+      setWith({ lamp: clearItem(200) }, { arbor: { carriageKg: lb(95), limitKg: lb(limitLb) } });
+    found(asked(limited(324.5), bare, GOAL, { doubtShare: 1 }));
+    expect(none(asked(limited(324.49), bare, GOAL, { doubtShare: 1 })).rule).toBe('MASS');
   });
 
   it('more travel, up or down', () => {

@@ -1,4 +1,4 @@
-import { metres } from '#quantities';
+import { kilograms, metres } from '#quantities';
 import type { OrderPhysics } from '#state';
 import { existsWith, type Job, loadsFor, solve } from './job.ts';
 import { waysOf } from './least-restraint.ts';
@@ -26,6 +26,7 @@ export const smallestChange = (job: Job): Change | null =>
   moreStock(job) ??
   moreTravel(job) ??
   longerRod(job) ??
+  strongerArbor(job) ??
   oneMoreGallery(job);
 
 /** Whether an order would exist, by staging alone or with any restraint that may be rigged. */
@@ -45,7 +46,8 @@ const withPhysics = (job: Job, change: Partial<OrderPhysics>): Job => ({
 /** Masses better known, where they are the trouble: how much better at least. */
 export const fewerTolerances = (job: Job): Change | null => {
   const loads = loadsFor(job);
-  // Loads weigh the same however well they are known: made once, asked again.
+  // Loads weigh the same however well they are known: made once, asked again. What the arbor may
+  // weigh is so asked with all the doubt there is, and is for `strongerArbor` to say.
   const known = (share: number): boolean => {
     const options = { ...job.options, doubtShare: share };
     return exists({ ...job, options }, { ...loads, site: { ...loads.site, options } });
@@ -101,6 +103,24 @@ const longerRod = (job: Job): Change | null => {
   const { rodM } = job.physics;
   const longM = halved(rodM, 2 * rodM + 1, (each) => exists(withPhysics(job, { rodM: each })));
   return { rule: 'ROD', change: { change: 'rod', by: metres(longM - rodM) } };
+};
+
+const strongerArbor = (job: Job): Change | null => {
+  const { arborMassLimitKg: limitKg } = job.physics;
+  const { site, first, changed } = loadsFor(job);
+  // Where it carries all that may ever lie on it, it is in nobody's way, and nothing is searched.
+  if (changed(first, { counts: site.counts.most }).fitsArbor) return null;
+  const withLimit = (each: number): boolean => exists(withPhysics(job, { arborMassLimitKg: each }));
+  if (limitKg === null || !withLimit(NO_LIMIT)) return null;
+  const enoughKg = halved(limitKg, doubledUntil(limitKg, withLimit), withLimit);
+  return { rule: 'MASS', change: { change: 'arbor', by: kilograms(enoughKg - limitKg) } };
+};
+
+/** The first of twice, four times, eight times and so on that will do. */
+const doubledUntil = (start: number, isEnough: (value: number) => boolean): number => {
+  let value = Math.max(1, 2 * start);
+  while (!isEnough(value)) value *= 2;
+  return value;
 };
 
 /** Someone who reaches the arbor wherever it is; and at which heights that was used. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { metres, newtons, POUND_FORCE } from '#quantities';
 import type { Restraint, Standing } from '#state';
-import { asLb, bare, clearItem, ft, hung, setWith } from './example-jobs.ts';
-import { examplePhysics } from './example-physics.ts';
+import { examplePhysics } from '../../validation/sequence/set-physics.ts';
+import { asLb, bare, clearItem, ft, hung, setWith } from './example-jobs.contract.ts';
 import { loadsFor } from './job.ts';
 import { USUAL } from './plan-order.ts';
 import { type Site, siteOf } from './site.ts';

@@ -49,9 +49,17 @@ export const told = (loads: Loads, held: HeldLoads, stages: readonly Stage[]): T
       }
       // Riggers come to a batten that is held already, so the run is opened after rigging.
       for (const { act, zone } of zones.before(index, closed)) setZone(act, zone);
+      const steel = steelFor(site, stage, rigged);
+      if (steel !== null) {
+        for (const { act, zone } of zones.beforeRig(index, closed)) setZone(act, zone);
+        rigged = [...rigged.filter(({ kind }) => kind !== 'deadHangSteel'), steel];
+        take({ act: 'rig', restraint: steel });
+      }
       const loose = at?.load.tied === true && !stage.load.tied;
       at = stage;
-      rigged = withSteel(site, stage, rigged);
+      if (stage.step?.act === 'takeOffSteel') {
+        rigged = rigged.filter(({ kind }) => kind !== 'deadHangSteel');
+      }
       if (loose) {
         for (const restraint of site.tied.all) {
           rigged = rigged.filter((each) => each !== restraint);
@@ -70,18 +78,21 @@ export const told = (loads: Loads, held: HeldLoads, stages: readonly Stage[]): T
   return { steps, states, restraintSpan: spanOf(rigging) };
 };
 
-/** Steel comes and goes with its own steps. */
-const withSteel = (
+/** Steel is rigged and in the register before anything is hung on it, and leaves with its load. */
+const steelFor = (
   site: Site,
   { step, heightM }: Stage,
   rigged: readonly Restraint[],
-): readonly Restraint[] => {
-  const others = rigged.filter(({ kind }) => kind !== 'deadHangSteel');
-  if (step?.act === 'takeOffSteel') return others;
-  if (step?.act !== 'hangOnSteel' || site.steelN === null) return rigged;
-  const [rating, from, to] = [newtons(site.steelN), metres(heightM), metres(heightM)];
+): Restraint | null => {
+  if (step?.act !== 'hangOnSteel' || site.steelN === null) return null;
+  const isThere = rigged.some(
+    ({ kind, rating, from, to }) =>
+      kind === 'deadHangSteel' && rating !== null && from !== null && to !== null,
+  );
+  if (isThere) return null;
+  const [rating, at] = [newtons(site.steelN), metres(heightM)];
   const kind = 'deadHangSteel';
-  return [...others, { kind, resists: 'in', rating, from, to, owner: null, tag: null }];
+  return { kind, resists: 'in', rating, from: at, to: at, owner: null, tag: null };
 };
 
 const standing = (

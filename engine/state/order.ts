@@ -76,6 +76,8 @@ export type OrderBrick = {
   readonly id: string;
   readonly massKg: number;
   readonly thicknessM: number;
+  /** Kinds that a loader can take it for. */
+  readonly looksLike: readonly string[];
   /** Change of U for one of it: g·b / r. */
   readonly atBattenN: number;
 };
@@ -97,7 +99,13 @@ export type OrderPhysics = {
   readonly galleries: readonly OrderGallery[];
   readonly bricks: readonly OrderBrick[];
   readonly rodM: number;
+  /** What the arbor may weigh, itself included; null where nobody has said. */
   readonly arborMassLimitKg: number | null;
+  /** The whole arbor with these plates on it, and the half width that nature has chosen in. */
+  readonly arborKg: (stack: Standing['stack']) => {
+    readonly massKg: number;
+    readonly doubtKg: number;
+  };
   /** Imbalance as it stands, contact and doubt kept apart. */
   readonly at: (standing: Standing) => {
     readonly lowN: number;

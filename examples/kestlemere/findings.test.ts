@@ -70,6 +70,8 @@ describe('The Clockmaker of Vell as planned', () => {
       'BRK-002',
       'DCK-001',
       'KIN-002',
+      'LCK-001',
+      'LCK-004',
       'LFT-010',
       'LOD-002',
       'LOM-002',

@@ -111,7 +111,7 @@ describe(`those plans with one step changed: ${changed.length}`, () => {
     for (const { job, missedN } of harmless) expect(missedN, job.name).toBeLessThan(NEAR_N);
   });
 
-  it(`catches ${caught.length}, all ${loose.length} that let go; ${impossible.length} cannot be`, () => {
+  it(`catches ${caught.length}, all ${loose.length} loose; ${impossible.length} cannot be`, () => {
     expect(loose.length).toBeGreaterThan(100);
     for (const { job, verdict, missedN } of loose) {
       expect(brokenIn(verdict), `${job.name} misses ${missedN} N`).not.toEqual([]);

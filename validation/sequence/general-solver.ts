@@ -4,7 +4,7 @@
  * every step of the whole state graph on a grid of heights, at the least cost.
  */
 import loadHighs, { type Highs } from 'highs';
-import type { Graph } from './example-search.ts';
+import type { Graph } from './slow-search.ts';
 
 /** The package calls itself CommonJS to the compiler, and is a module. */
 export const openHighs = loadHighs as unknown as typeof loadHighs.default;

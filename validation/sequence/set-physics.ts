@@ -25,6 +25,7 @@ export type ExampleSet = {
   readonly galleries: readonly OrderGallery[];
   readonly panAtLowM: number;
   readonly rodM: number;
+  readonly arbor: { readonly carriageKg: number; readonly limitKg: number | null };
   readonly items: Readonly<Record<string, BalanceItem>>;
 };
 
@@ -38,8 +39,8 @@ export const SIX_LINE_SET: ExampleSet = {
   linesKgPerM: (0.66 * POUND) / FOOT,
   lockLimitN: 50 * POUND_FORCE,
   bricks: [
-    { id: 'F', massKg: 25 * POUND, thicknessM: 0.1 * FOOT, doubtKg: 0.5 * POUND },
-    { id: 'H', massKg: 12.5 * POUND, thicknessM: 0.05 * FOOT, doubtKg: 0.3 * POUND },
+    { id: 'F', massKg: 25 * POUND, thicknessM: 0.1 * FOOT, looksLike: [], doubtKg: 0.5 * POUND },
+    { id: 'H', massKg: 12.5 * POUND, thicknessM: 0.05 * FOOT, looksLike: [], doubtKg: 0.3 * POUND },
   ],
   galleries: [
     {
@@ -61,6 +62,7 @@ export const SIX_LINE_SET: ExampleSet = {
   ],
   panAtLowM: 60.0625 * FOOT,
   rodM: 60 * 0.0254,
+  arbor: { carriageKg: 95 * POUND, limitKg: null },
   items: {},
 };
 
@@ -83,7 +85,12 @@ export const examplePhysics = (set: ExampleSet): OrderPhysics => {
       atBattenN: (GRAVITY * brick.massKg) / set.purchase,
     })),
     rodM: set.rodM,
-    arborMassLimitKg: null,
+    arborMassLimitKg: set.arbor.limitKg,
+    arborKg: (stack) => {
+      const sum = (of: 'massKg' | 'doubtKg'): number =>
+        stack.reduce((all, { kind, count }) => all + count * (brickOf(kind)?.[of] ?? 0), 0);
+      return { massKg: set.arbor.carriageKg + sum('massKg'), doubtKg: sum('doubtKg') };
+    },
     at: (standing) => imbalanceOf(set, standing),
     curve: (standing) =>
       balanceCurve(loaded(set, standing)).nodes.map((node) => ({

@@ -195,7 +195,7 @@ const plates = (job: SlowJob, node: Node): readonly Next[] => {
       const count = (word: string): number => [...word].filter((each) => each === kind).length;
       const most = Math.max(count(start.stack), goal.counts[kind] ?? 0);
       const after = { ...node, stack: node.stack + kind };
-      if (count(node.stack) < most && fitsRod(job, after)) put('add', kind, after.stack);
+      if (count(node.stack) < most && fitsArbor(job, after)) put('add', kind, after.stack);
     }
     const top = node.stack.at(-1);
     if (top !== undefined) put('remove', top, node.stack.slice(0, -1));
@@ -203,11 +203,14 @@ const plates = (job: SlowJob, node: Node): readonly Next[] => {
   return made;
 };
 
-const fitsRod = (job: SlowJob, node: Node): boolean => {
+const fitsArbor = (job: SlowJob, node: Node): boolean => {
   const { physics } = job;
   const standing = standingOf(job, node);
   const bareM = physics.topOfStackM({ ...standing, stack: [] });
-  return physics.topOfStackM(standing) - bareM <= physics.rodM + SAME_M;
+  const { massKg, doubtKg } = physics.arborKg(standing.stack);
+  const worstKg = massKg + job.doubtShare * doubtKg;
+  const isCarried = physics.arborMassLimitKg === null || worstKg <= physics.arborMassLimitKg + 1e-7;
+  return isCarried && physics.topOfStackM(standing) - bareM <= physics.rodM + SAME_M;
 };
 
 /** On the deck: between the low stop and the working height. */

@@ -2,11 +2,10 @@
 import fc from 'fast-check';
 import type { BalanceItem } from '#balance';
 import { FOOT, metres, POUND, POUND_FORCE } from '#quantities';
+import { type OrderGoal, type OrderOptions, type OrderPlan, planOrder } from '#sequence';
 import type { Standing } from '#state';
-import { type ExampleSet, examplePhysics, SIX_LINE_SET } from './example-physics.ts';
-import type { SlowJob } from './example-search.ts';
-import { planOrder } from './plan-order.ts';
-import type { OrderGoal, OrderOptions, OrderPlan } from './types.ts';
+import { type ExampleSet, examplePhysics, SIX_LINE_SET } from './set-physics.ts';
+import type { SlowJob } from './slow-search.ts';
 
 const ft = (most: number, least = 0): fc.Arbitrary<number> =>
   fc.integer({ min: least * 2, max: most * 2 }).map((n) => (n / 2) * FOOT);

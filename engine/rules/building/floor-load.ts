@@ -63,12 +63,16 @@ const judgeFloor = (gallery: Gallery, total: FloorTotal): readonly Opinion[] => 
       ? [{ ...check, value: check.carried.value, limitSi: check.limit.value }]
       : [],
   );
-  const worst = worstBy(judged, ({ value, limitSi }) => value / limitSi);
+  const worst = worstBy(judged.filter(isWorthSaying), ({ value, limitSi }) => value / limitSi);
   return [
     ...checks.flatMap((check) => checkLacks(check, total)),
-    ...(worst === undefined ? [] : against(gallery, total, worst)),
+    ...(worst === undefined ? [] : [against(gallery, total, worst)]),
   ];
 };
+
+/** Half a course cannot be put down, so that being near a number of courses says nothing. */
+const isWorthSaying = ({ kind, value, limitSi }: Judged): boolean =>
+  isAbove(value, kind === 'count' ? limitSi : NEAR_LOAD * limitSi);
 
 const BLOCKS = 'floors of the galleries';
 
@@ -80,28 +84,24 @@ const checkLacks = ({ carried, limit, limitName }: Checked, { when }: FloorTotal
   ...byKnown(limit, limitName, BLOCKS, () => [], 'house'),
 ];
 
-const against = (gallery: Gallery, total: FloorTotal, worst: Judged): readonly Finding[] => {
+const against = (gallery: Gallery, total: FloorTotal, worst: Judged): Finding => {
   const { what, kind, value, limit, limitSi } = worst;
   const isOver = isAbove(value, limitSi);
-  // Half a course cannot be put down, so that being near a number of courses says nothing.
-  if (!isOver && (kind === 'count' || !isAbove(value, NEAR_LOAD * limitSi))) return [];
   const isNow = total.when === 'recorded';
-  return [
-    raise(isOver ? 'FLR-001' : 'FLR-002', {
-      at: { gallery: gallery.id },
-      level: isOver && isNow ? 'stop' : isOver || isNow ? 'caution' : 'note',
-      measured: measure(value, kind),
-      limit: measure(isOver ? limitSi : NEAR_LOAD * limitSi, kind),
-      limitSource: isOver && limit.known ? sourceOf(limit) : NEAR_SOURCE,
-      facts: {
-        gallery: gallery.name,
-        when: isNow ? 'as counted' : 'with every show brick of the house on it',
-        what,
-        full: measure(limitSi, kind),
-        bricks: total.bricks.known ? measure(total.bricks.value, 'mass') : 'not known',
-      },
-    }),
-  ];
+  return raise(isOver ? 'FLR-001' : 'FLR-002', {
+    at: { gallery: gallery.id },
+    level: isOver && isNow ? 'stop' : isOver || isNow ? 'caution' : 'note',
+    measured: measure(value, kind),
+    limit: measure(isOver ? limitSi : NEAR_LOAD * limitSi, kind),
+    limitSource: isOver && limit.known ? sourceOf(limit) : NEAR_SOURCE,
+    facts: {
+      gallery: gallery.name,
+      when: isNow ? 'as counted' : 'with every show brick of the house on it',
+      what,
+      full: measure(limitSi, kind),
+      bricks: total.bricks.known ? measure(total.bricks.value, 'mass') : 'not known',
+    },
+  });
 };
 
 const NEAR_SOURCE = '90 % of the limit: common practice, no source';

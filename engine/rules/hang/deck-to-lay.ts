@@ -6,7 +6,7 @@ import type { SetRule } from '../rule.ts';
 /** Built pieces stand where they land; a cloth on the deck is pulled aside. */
 const STANDS: ReadonlySet<Item['kind']> = new Set(['tipping', 'standing']);
 
-/** Height of the batten at which a built piece comes to stand on the deck, m; null where unknown. */
+/** Height of the batten at which a built piece stands on the deck, m; null where unknown. */
 const landsAtM = ({ drop, pick }: Item): number | null =>
   drop.known && pick.known ? drop.value + pick.value : null;
 

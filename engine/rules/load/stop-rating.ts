@@ -1,5 +1,5 @@
 import { type Finding, measure } from '#findings';
-import type { Known, Stop } from '#house';
+import { type Known, lockHoldOf, type Stop } from '#house';
 import { GRAVITY, type Newtons } from '#quantities';
 import { lack, sourceOf } from '../known-values.ts';
 import { isAbove } from '../limits.ts';
@@ -7,8 +7,8 @@ import { raise } from '../raise.ts';
 import { type Opinion, type PlannedCase, whenFlown } from '../rule.ts';
 
 /**
- * LOD-004: what stands on a stop is within what holds there: the rating of the stop or the limit
- * of the lock, whichever is more. They are never added, since the stiffer one takes it all.
+ * LOD-004: what stands on a stop is within what holds there: the rating of the stop or what the
+ * lock holds, whichever is more. They are never added, since the stiffer one takes it all.
  *
  * On the low stop all that hangs stands before the first show brick is on; on the high stop
  * stands what is arbor heavy there. Tolerances count at their worst.
@@ -54,14 +54,14 @@ const onHighStop = (the: PlannedCase): readonly Opinion[] => {
 const against = (the: PlannedCase, { rated }: Stop, standing: Standing): readonly Opinion[] => {
   const { stop, imbalanceN } = standing;
   const pressingN = stop === 'low' ? imbalanceN : -imbalanceN;
-  const { lockLimit } = the.house.rules;
-  if (lockLimit.known && !isAbove(pressingN, lockLimit.value)) return [];
+  const lockHold = lockHoldOf(the.set.lineSet, the.house.rules);
+  if (lockHold.known && !isAbove(pressingN, lockHold.value)) return [];
   if (!rated.known) {
     return pressingN > 0
       ? [lack(`rating of the ${stop} stop`, `what stands on the ${stop} stop`)]
       : [];
   }
-  const held = strongerOf(rated, lockLimit);
+  const held = strongerOf(rated, lockHold);
   return isAbove(pressingN, held.limitN) ? [standingFinding(the, standing, held)] : [];
 };
 
@@ -69,10 +69,10 @@ type Held = { readonly limitN: number; readonly source: string };
 
 const strongerOf = (
   rated: Known<Newtons> & { readonly known: true },
-  lockLimit: Known<Newtons>,
+  lockHold: Known<Newtons>,
 ): Held =>
-  lockLimit.known && lockLimit.value > rated.value
-    ? { limitN: lockLimit.value, source: `lock: ${sourceOf(lockLimit)}` }
+  lockHold.known && lockHold.value > rated.value
+    ? { limitN: lockHold.value, source: `lock: ${sourceOf(lockHold)}` }
     : { limitN: rated.value, source: sourceOf(rated) };
 
 const standingFinding = (the: PlannedCase, standing: Standing, held: Held): Finding =>

@@ -27,7 +27,11 @@ export const handleBricks = (scene: Scene, step: BrickStep): Done | Impossible =
   if (gallery === undefined) {
     return refuse('unknownGallery', step.gallery, listed(physics.galleries.map(({ id }) => id)));
   }
-  const breaches: Breach[] = [...placeBreaches(scene, gallery), ...stockBreaches(scene, step)];
+  const breaches: Breach[] = [
+    ...placeBreaches(scene, gallery),
+    ...stockBreaches(scene, step),
+    ...alikeBreaches(scene, step),
+  ];
   let now = scene;
   for (let plate = 1; plate <= step.count; plate += 1) {
     const answer = onePlate(now, step, gallery, plate);
@@ -71,6 +75,37 @@ const stockBreaches = (scene: Scene, step: BrickStep): readonly Breach[] => {
       measured: measure(step.count, 'count'),
       limit: measure(have, 'count'),
       facts: { kind: step.kind, gallery: galleryName(scene, step.gallery) },
+    }),
+  ];
+};
+
+/**
+ * Bricks of a kind that a loader can take for this one lie at the same gallery (trap 10): the
+ * stack is then right on paper and wrong on the arbor.
+ */
+const alikeBreaches = (scene: Scene, { kind, gallery }: BrickStep): readonly Breach[] => {
+  const { bricks } = scene.physics;
+  const own = bricks.find(({ id }) => id === kind);
+  const loose = scene.stock[gallery] ?? {};
+  const alike = bricks.filter(
+    ({ id, looksLike, massKg }) =>
+      id !== kind &&
+      (looksLike.includes(kind) || own?.looksLike.includes(id) === true) &&
+      (loose[id] ?? 0) > 0 &&
+      massKg !== own?.massKg,
+  );
+  const [other] = alike;
+  if (own === undefined || other === undefined) return [];
+  return [
+    breach(scene, {
+      rule: 'ORD-051',
+      gallery,
+      measured: measure(Math.abs(own.massKg - other.massKg), 'mass'),
+      facts: {
+        kind,
+        others: listed(alike.map(({ id }) => id)),
+        gallery: galleryName(scene, gallery),
+      },
     }),
   ];
 };
@@ -168,6 +203,7 @@ const withStack = (scene: Scene, step: BrickStep, stack: Standing['stack']): Sce
 
 const addBreaches = (scene: Scene, plate: number): readonly Breach[] => [
   ...rodBreaches(scene, plate),
+  ...arborBreaches(scene, plate),
   ...drillBreaches(scene, plate),
   ...slackSteel(scene),
 ];
@@ -181,6 +217,23 @@ const rodBreaches = (scene: Scene, plate: number): readonly Breach[] => {
       rule: 'ORD-016',
       measured: measure(stackM, 'length'),
       limit: measure(physics.rodM, 'length'),
+      facts: { plate: measure(plate, 'count') },
+    }),
+  ];
+};
+
+/** The arbor, its tolerance at its worst where masses are so judged, within what it may weigh. */
+const arborBreaches = (scene: Scene, plate: number): readonly Breach[] => {
+  const { physics, standing, options } = scene;
+  const limitKg = physics.arborMassLimitKg;
+  const { massKg, doubtKg } = physics.arborKg(standing.stack);
+  const worstKg = massKg + (options.doubt === 'none' ? 0 : doubtKg);
+  if (limitKg === null || !isAbove(worstKg, limitKg)) return [];
+  return [
+    breach(scene, {
+      rule: 'ORD-050',
+      measured: measure(worstKg, 'mass'),
+      limit: measure(limitKg, 'mass'),
       facts: { plate: measure(plate, 'count') },
     }),
   ];

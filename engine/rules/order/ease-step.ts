@@ -61,8 +61,8 @@ const whyNot = (scene: Scene, { pull }: EaseStep, { sign, ratedN }: Stop): strin
  *
  *     it stayed under pull P:  |U| ≥ P − f        it left under pull P:  |U| ≤ P
  *
- *     f  N  friction: it helps the set to stay. When it left, friction was against the pull too,
- *           and a bound that leaves it out is the wider one.
+ *     f  N  friction at most: it helps the set to stay. When it left, friction was against the
+ *           pull too, and a bound that leaves it out is the wider one.
  *
  * Source  statics of the hand line, procedure.md: the lift test
  */
@@ -70,7 +70,7 @@ const seenBy = (scene: Scene, { pull, lifted }: EaseStep, { sign }: Stop): Doubt
   const { physics, standing } = scene;
   const { lowN, highN, doubtN } = imbalanceOf(physics, standing);
   const had = boundsOf(doubtN, scene.seen);
-  const stayedN = pull - physics.frictionN(standing.items);
+  const stayedN = pull - frictionMostN(scene);
   if (sign > 0) {
     return lifted
       ? { ...had, mostN: Math.min(had.mostN, pull - highN) }
@@ -79,6 +79,20 @@ const seenBy = (scene: Scene, { pull, lifted }: EaseStep, { sign }: Stop): Doubt
   return lifted
     ? { ...had, leastN: Math.max(had.leastN, -pull - lowN) }
     : { ...had, mostN: Math.min(had.mostN, -stayedN - lowN) };
+};
+
+/**
+ * The house reckons friction as a share of what hangs and a constant. What may be heavier than it
+ * is listed may rub more, and so stay under a harder pull.
+ */
+const frictionMostN = ({ physics, standing: { items } }: Scene): number => {
+  const hung = Object.keys(items).filter((id) => items[id] === 'flying');
+  const most = hung.reduce((sum, id) => sum + physics.itemMostN(id), 0);
+  const least = hung.reduce((sum, id) => sum + physics.itemLeastN(id), 0);
+  const frictionN = physics.frictionN(items);
+  if (!isAbove(most + least, 0)) return frictionN;
+  const share = (frictionN - physics.frictionN({})) / ((most + least) / 2);
+  return frictionN + (share * (most - least)) / 2;
 };
 
 const contradiction = (scene: Scene, { pull, lifted }: EaseStep): Breach =>

@@ -55,6 +55,13 @@ const platesOf = ({ stack }: Pick<Standing, 'stack'>): Standing['stack'] =>
 const plateCount = (laden: Pick<Standing, 'stack'>): number =>
   platesOf(laden).reduce((sum, { count }) => sum + count, 0);
 
+/** A carriage of 40 kg, and each plate by its kind; a plate may be off by 0.2 kg. */
+const arborKgOf = (stack: Standing['stack']): number =>
+  platesOf({ stack }).reduce(
+    (sum, { kind, count }) => sum + (count * (BRICK_N[kind] ?? 0)) / 10,
+    40,
+  );
+
 const showN = (laden: Laden): number =>
   platesOf(laden)
     .filter(({ tag }) => tag === 'show')
@@ -117,8 +124,8 @@ const NUMBERS = {
   handsSteadyN: 400,
   galleries: GALLERIES,
   bricks: [
-    { id: 'B', massKg: 10, thicknessM: THICK_M, atBattenN: 100 },
-    { id: 'C', massKg: 5, thicknessM: THICK_M, atBattenN: 50 },
+    { id: 'B', massKg: 10, thicknessM: THICK_M, looksLike: [], atBattenN: 100 },
+    { id: 'C', massKg: 5, thicknessM: THICK_M, looksLike: [], atBattenN: 50 },
   ],
   rodM: 0.5,
   arborMassLimitKg: null,
@@ -143,6 +150,7 @@ export const plantOf = (plant: Plant = {}): OrderPhysics => {
       const contacts = hanging(laden).flatMap(({ contactM }) => contactM ?? []);
       return [LOW_M, ...new Set(contacts), HIGH_M].map((heightM) => nodeAt(laden, heightM));
     },
+    arborKg: (stack) => ({ massKg: arborKgOf(stack), doubtKg: 0.2 * plateCount({ stack }) }),
     topOfStackM: ({ height, stack }) => 19.5 - (height - LOW_M) + THICK_M * plateCount({ stack }),
     frictionN: () => 50,
     itemMostN: (id) => (pieces[id]?.weightN ?? 0) + (pieces[id]?.doubtN ?? 0),

@@ -50,6 +50,11 @@ export const REFUSALS = {
     title: 'No pull',
     meaning: 'A pull is a force of zero or more.',
   },
+  notOfPair: {
+    code: 'ORD-111',
+    title: 'Not the two of the pair',
+    meaning: 'A step for a pair is for one of its two sets, or a flight of each of them once.',
+  },
 } as const;
 
 export type OrderRefusal = keyof typeof REFUSALS;

@@ -1,4 +1,5 @@
 import type { RuleDeclaration } from '../rule.ts';
+import { PAIR_RULES } from './pair/rule-codes.ts';
 
 const TRADE = 'trade formula; ratings by house rule';
 const COMMON = 'common practice, no source';
@@ -322,6 +323,27 @@ export const ORDER_RULES = [
     says:
       '{item} is to rest with the batten at {height}. Its lowest point meets the deck with the ' +
       'batten at {lower}, and above {upper} nobody puts horses under it.',
+  },
+  ...PAIR_RULES,
+  {
+    code: 'ORD-050',
+    title: 'Arbor heavier than its limit',
+    levels: ['stop'],
+    source: HOUSE,
+    cites: 'V14',
+    says:
+      'With brick {plate} on, the arbor weighs {measured}, itself counted in; it may weigh ' +
+      '{limit}.',
+  },
+  {
+    code: 'ORD-051',
+    title: 'Bricks handled beside bricks that look like them',
+    levels: ['caution'],
+    source: COMMON,
+    cites: 'C87',
+    says:
+      '{kind} and {others} look alike and both lie at {gallery}; one differs by {measured}. ' +
+      'Weigh or mark them before they are handled, and call the kind with the count.',
   },
 ] as const satisfies readonly RuleDeclaration[];
 

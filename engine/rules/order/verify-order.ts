@@ -4,7 +4,7 @@ import type { OrderPhysics, Standing, Step } from '#state';
 import { ruleOf } from '../declared.ts';
 import { breach, unheld } from './breach.ts';
 import { handleBricks } from './brick-steps.ts';
-import type { Done } from './done.ts';
+import { type Done, saidOnce } from './done.ts';
 import { handleEase } from './ease-step.ts';
 import { tryFaults } from './faults.ts';
 import { handleFly, isOnTravel, travelWords } from './fly-step.ts';
@@ -240,7 +240,7 @@ const verdictOf = ({ breaches, ...log }: Log): OrderVerdict => {
     states: log.states,
     broken: stops[0] ?? null,
     alsoBroken: stops.slice(1),
-    cautions: breaches.filter(isCaution),
+    cautions: saidOnce(breaches.filter(isCaution)),
     refused: log.refused,
     assumed: log.assumed,
     proofsDue: log.proofsDue,

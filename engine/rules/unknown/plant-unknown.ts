@@ -5,73 +5,74 @@ import { setList } from '../set-list.ts';
 
 type Missed = {
   readonly name: string;
-  readonly blocks: string;
+  readonly blocks: readonly string[];
   readonly isUnknown: (lineSet: LineSet) => boolean;
 };
 
 const STRENGTH = 'design factor of the lines';
+const SHEAVES = 'size of the sheaves';
 const BLOCKS = 'what the blocks carry';
 const BENDING = 'bending of the battens';
 
 const OF_FLOWN: readonly Missed[] = [
   {
     name: 'breaking strength of the lift lines',
-    blocks: STRENGTH,
+    blocks: [STRENGTH],
     isUnknown: ({ lift }) => !lift.cable.breakingStrength.known,
   },
   {
     name: 'how the ends of the lift lines are made',
-    blocks: STRENGTH,
+    blocks: [STRENGTH],
     isUnknown: ({ lift }) => lift.cable.termination === null,
   },
   {
     name: 'diameter of the lift lines',
-    blocks: `${STRENGTH}; size of the sheaves`,
+    blocks: [STRENGTH, SHEAVES],
     isUnknown: ({ lift }) => !lift.cable.diameter.known,
   },
   {
     name: 'sheave of the loft blocks',
-    blocks: `${STRENGTH}; size of the sheaves`,
+    blocks: [STRENGTH, SHEAVES],
     isUnknown: ({ lift }) => !lift.loftBlock.sheaveDiameter.known,
   },
   {
     name: 'sheave of the head block',
-    blocks: `${STRENGTH}; size of the sheaves`,
+    blocks: [STRENGTH, SHEAVES],
     isUnknown: ({ lift }) => !lift.headBlock.sheaveDiameter.known,
   },
   {
     name: 'fleet angle at the loft blocks',
-    blocks: 'fleet angles',
+    blocks: ['fleet angles'],
     isUnknown: ({ lift }) => !lift.loftBlock.fleetAngle.known,
   },
   {
     name: 'fleet angle at the head block',
-    blocks: 'fleet angles',
+    blocks: ['fleet angles'],
     isUnknown: ({ lift }) => !lift.headBlock.fleetAngle.known,
   },
   {
     name: 'rating of the loft blocks',
-    blocks: BLOCKS,
+    blocks: [BLOCKS],
     isUnknown: ({ lift }) => !lift.loftBlock.rated.known,
   },
   {
     name: 'rating of the head block',
-    blocks: BLOCKS,
+    blocks: [BLOCKS],
     isUnknown: ({ lift }) => !lift.headBlock.rated.known,
   },
   {
     name: 'yield strength of the battens',
-    blocks: BENDING,
+    blocks: [BENDING],
     isUnknown: ({ batten }) => !batten.pipe.yieldStrength.known,
   },
   {
     name: 'section modulus of the battens',
-    blocks: BENDING,
+    blocks: [BENDING],
     isUnknown: ({ batten: { pipe } }) => !pipe.plasticModulus.known && !pipe.sectionModulus.known,
   },
   {
     name: 'strength of a joint of the battens',
-    blocks: 'bending at the joints',
+    blocks: ['bending at the joints'],
     isUnknown: ({ batten }) => (batten.splices ?? []).some(({ strength }) => !strength.known),
   },
 ];
@@ -79,12 +80,12 @@ const OF_FLOWN: readonly Missed[] = [
 const OF_HUNG: readonly Missed[] = [
   {
     name: 'point limit of the battens',
-    blocks: 'loads at one place',
+    blocks: ['loads at one place'],
     isUnknown: ({ pointLimit }) => !pointLimit.known,
   },
   {
     name: 'limit of the battens for their length',
-    blocks: 'loads spread along a batten',
+    blocks: ['loads spread along a batten'],
     isUnknown: ({ perLengthLimit }) => !perLengthLimit.known,
   },
 ];
@@ -141,5 +142,5 @@ const missedOf = (
   const unknown = sets.filter(isUnknown);
   if (unknown.length === 0) return [];
   const which = whichOf(house, unknown, sets.length, everyOne);
-  return [lack(`${name} (${which})`, blocks, 'house')];
+  return blocks.map((blocked) => lack(`${name} (${which})`, blocked, 'house'));
 };

@@ -2,6 +2,7 @@ import type { ComputeName } from '#documents';
 import { battenOutput } from './batten-outputs.ts';
 import { linesOutput, totalsOutput } from './lines-outputs.ts';
 import { droppedOutput, releasableOutput, runawayOutput } from './motion-outputs.ts';
+import { planOutput, verifyOutput } from './order-outputs.ts';
 import { listOf, number, numbers, object, type Schema } from './schema-parts.ts';
 
 const newtonsAt = object({ height: number, imbalance: number }, ['height', 'imbalance']);
@@ -102,4 +103,6 @@ export const OUTPUTS: Readonly<Record<ComputeName, Schema>> = {
   releasable: releasableOutput,
   runaway: runawayOutput,
   dropped: droppedOutput,
+  plan: planOutput,
+  verify: verifyOutput,
 };

@@ -11,11 +11,14 @@ import {
 import { reachWindow } from '#house';
 import { answerLines, answerTotals } from '#lines';
 import { answerReleasable, answerRunaway, dropped } from '#motion';
+import { answerPlan, answerVerify } from '#orders';
 import { fail, ok, type Refusal, type Result } from '#outcome';
+import type { UnitSystem } from '#quantities';
 import { takeOffNumbers } from '#takeoff';
 import { OUTPUTS } from './compute-outputs.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { textOf } from './open-documents.ts';
+import { planWords, verifyWords } from './plain-order-text.ts';
 import { COMMAND_REFUSALS } from './refusal-codes.ts';
 import { sayRefusals, type Voice } from './voice.ts';
 
@@ -52,13 +55,25 @@ const ANSWERS: Answers = {
   releasable: answerReleasable,
   runaway: answerRunaway,
   dropped: (input) => ok({ levels: dropped(input) }),
+  plan: answerPlan,
+  verify: answerVerify,
 };
+
+/** Calculations that also answer in words; each answer is lines. */
+const WORDS: {
+  readonly [N in ComputeName]?: (
+    input: ComputeInputs[N],
+    units: UnitSystem,
+  ) => Result<readonly string[], readonly Refusal[]>;
+} = { plan: planWords, verify: verifyWords };
 
 export type ComputeOptions = {
   readonly name?: string;
   readonly list?: boolean;
   readonly schema?: boolean;
   readonly input: string;
+  /** In words of this system of units instead of JSON. */
+  readonly words?: UnitSystem;
 };
 
 /** One calculation: an object in, an object out; a list in, a list out in the same order. */
@@ -81,24 +96,56 @@ export const compute = async (voice: Voice, options: ComputeOptions): Promise<Ex
     voice.out(`${JSON.stringify(schemas, null, 2)}\n`);
     return EXIT.clear;
   }
-  return answerFrom(voice, name, options.input);
+  return answerFrom(voice, name, options);
 };
 
-const answerFrom = async (voice: Voice, name: ComputeName, file: string): Promise<ExitCode> => {
-  const text = await textOf(file);
+const answerFrom = async <N extends ComputeName>(
+  voice: Voice,
+  name: N,
+  { input, words }: ComputeOptions,
+): Promise<ExitCode> => {
+  const say = words === undefined ? null : WORDS[name];
+  if (say === undefined) {
+    const accepted = `words for ${Object.keys(WORDS).join(' and ')}; JSON for all`;
+    sayRefusals(voice, 'compute', [
+      { code: COMMAND_REFUSALS.noWords.code, path: '--words', found: name, accepted },
+    ]);
+    return EXIT.badInput;
+  }
+  const text = await textOf(input);
   const value = text.ok ? readJson(text.value) : text;
-  const answer = value.ok ? answerAll(name, value.value) : value;
+  const answerOf = (one: ComputeInputs[N]): Result<unknown, readonly Refusal[]> =>
+    say === null || words === undefined ? ANSWERS[name](one) : say(one, words);
+  const answer = value.ok ? answerAll(name, value.value, answerOf) : value;
   if (!answer.ok) {
     sayRefusals(voice, 'input', answer.error);
     return EXIT.badInput;
   }
-  voice.out(`${JSON.stringify(answer.value, null, 2)}\n`);
+  const { many, answers } = answer.value;
+  voice.out(
+    say === null
+      ? `${JSON.stringify(many ? answers : answers[0], null, 2)}\n`
+      : `${answers.map((lines) => [lines].flat().join('\n')).join('\n\n')}\n`,
+  );
   return EXIT.clear;
 };
 
-const answerAll = (name: ComputeName, value: unknown): Result<unknown, readonly Refusal[]> => {
-  if (!Array.isArray(value)) return answerOne(name, value);
-  const answers = value.map((one) => answerOne(name, one));
+type Answered = { readonly many: boolean; readonly answers: readonly unknown[] };
+
+const answerAll = <N extends ComputeName>(
+  name: N,
+  value: unknown,
+  answerOf: (one: ComputeInputs[N]) => Result<unknown, readonly Refusal[]>,
+): Result<Answered, readonly Refusal[]> => {
+  const answerOne = (one: unknown): Result<unknown, readonly Refusal[]> => {
+    const read = computeInput(name).read(one);
+    return read.ok ? answerOf(read.value) : read;
+  };
+  if (!Array.isArray(value)) {
+    const answer = answerOne(value);
+    return answer.ok ? ok({ many: false, answers: [answer.value] }) : answer;
+  }
+  const answers = value.map(answerOne);
   const refusals = answers.flatMap((answer, index) =>
     answer.ok
       ? []
@@ -109,13 +156,5 @@ const answerAll = (name: ComputeName, value: unknown): Result<unknown, readonly 
   );
   return refusals.length > 0
     ? fail(refusals)
-    : ok(answers.map((answer) => (answer.ok ? answer.value : null)));
-};
-
-const answerOne = <N extends ComputeName>(
-  name: N,
-  value: unknown,
-): Result<unknown, readonly Refusal[]> => {
-  const read = computeInput(name).read(value);
-  return read.ok ? ANSWERS[name](read.value) : read;
+    : ok({ many: true, answers: answers.map((answer) => (answer.ok ? answer.value : null)) });
 };

@@ -1,5 +1,7 @@
 import { type Command, Option } from 'commander';
+import { drill } from './drill.ts';
 import type { ExitCode } from './exit-codes.ts';
+import { pair } from './pair.ts';
 import { plan } from './plan.ts';
 import { verify } from './verify.ts';
 import type { Voice } from './voice.ts';
@@ -33,8 +35,21 @@ export const addOrderCommands = (
     .addOption(noDoubt)
     .addOption(lock)
     .option('--out <file>', 'write the order, where the judge accepts it')
+    .addOption(
+      new Option(
+        '--drill',
+        'weigh what hangs on the low stop, brick by brick with a pull',
+      ).conflicts(['to', 'at', 'steel', 'doubt', 'lock', 'out']),
+    )
+    .option('--with <id>', 'the set that it is coupled with: one order for both')
+    .option('--least <height>', 'with it: how much higher the second batten may be, at least')
+    .option('--most <height>', 'with it: and at most')
     .addOption(json)
-    .action(async (house, show, options) => ended(await plan(voice, { house, show, ...options })));
+    .action(async (house, show, options) => {
+      const asked = { house, show, ...options };
+      if (options.with !== undefined) ended(await pair(voice, asked));
+      else ended(await (options.drill === true ? drill(voice, asked) : plan(voice, asked)));
+    });
   program
     .command('verify')
     .description('replays an order of work, and names the first rule that it breaks')

@@ -1,22 +1,35 @@
+import type { House } from '#house';
+import {
+  type CheckedOrder,
+  isAccepted,
+  type OrderJob,
+  type StepBetween,
+  stepsBetween,
+} from '#orders';
 import { formatLength, metres } from '#quantities';
 import { type Breach, ruleOf } from '#rules';
 import {
   balanceWords,
-  type CheckedOrder,
   energyWords,
   heldWords,
   inHouseWords,
   type OrderWords,
   platesWords,
-  type StepBetween,
+  sayAssumption,
   sayFinding,
   sayForce,
   sayStep,
-  stepsBetween,
 } from '#sheets';
-import type { OrderJob } from './order-job.ts';
 
-const wordsOf = ({ house, set, physics }: OrderJob, { checked }: CheckedOrder): OrderWords => ({
+/** What the judge said of the steps, wherever they come from. */
+type Judged = Pick<CheckedOrder, 'steps' | 'verdict' | 'checked'>;
+
+type Plant = Pick<OrderJob, 'house' | 'physics'>;
+
+export const wordsOf = (
+  { house, set, physics }: OrderJob,
+  { checked }: CheckedOrder,
+): OrderWords => ({
   house,
   physics,
   nameOf: (item) => set.hang?.items.find(({ id }) => id === item)?.name ?? item,
@@ -25,39 +38,57 @@ const wordsOf = ({ house, set, physics }: OrderJob, { checked }: CheckedOrder): 
 });
 
 /** What is worked on, what is taken for granted, how it stands, and each step as a crew does it. */
-export const orderText = (
-  job: OrderJob,
-  order: CheckedOrder,
-  assumed: readonly string[],
-): readonly string[] => {
-  const { house, set } = job;
-  const words = wordsOf(job, order);
-  const [first] = order.verdict.states;
+export const orderText = (job: OrderJob, order: CheckedOrder): readonly string[] => [
+  ...headText(job, order),
+  ...stepsText(order, wordsOf(job, order)),
+];
+
+/** What is worked on, and what is taken for granted. */
+export const headText = ({ house, set }: OrderJob, order: CheckedOrder): readonly string[] => {
   const name = set.hang === null ? '' : `, ${set.hang.name}`;
   return [
     ...(house.demo ? ['DEMO: an invented house and show'] : []),
     `Set ${set.lineSet.id}${name}`,
-    ...assumed.map((line) => `Assumed: ${line}`),
-    ...(first === undefined
-      ? []
-      : [
-          '',
-          ` 0  ${inHouseWords('As it stands: batten at', house)} ` +
-            `${heightWords(first.standing.height, job)}; ${platesWords(first.standing, house)}.`,
-          `    Balance: ${balanceWords(first, words)}. ${heldWords(first, house)}`,
-        ]),
-    ...stepsBetween(order).flatMap((between) =>
-      isAccepted(order) ? workedText(between, words) : judgedText(between, words, order),
-    ),
+    ...assumedText(order, house),
   ];
 };
 
-export const isAccepted = ({ verdict }: CheckedOrder): boolean =>
-  verdict.broken === null && verdict.refused === null;
+/** How the set stands, and each step as a crew does it, or of a refused order as it was judged. */
+export const stepsText = (order: Judged, words: OrderWords): readonly string[] => [
+  ...standsText(order, words),
+  ...stepsBetween(order).flatMap((between) =>
+    isAccepted(order) ? stepText(between, words) : judgedText(between, words, order),
+  ),
+];
+
+/** How the set stands before the first step. */
+export const standsText = (
+  { verdict: { states } }: Pick<Judged, 'verdict'>,
+  words: OrderWords,
+): readonly string[] => {
+  const { house } = words;
+  const [first] = states;
+  if (first === undefined) return [];
+  return [
+    '',
+    ` 0  ${inHouseWords('As it stands: batten at', house)} ` +
+      `${heightWords(first.standing.height, words)}; ${platesWords(first.standing, house)}.`,
+    `    Balance: ${balanceWords(first, words)}. ${heldWords(first, house)}`,
+  ];
+};
+
+/** What stops a crew first: an order that holds only if every mass is as it is written. */
+const assumedText = ({ assumed }: CheckedOrder, house: House): readonly string[] => [
+  ...assumed.filter(({ is }) => is === 'massesAsWritten').map((each) => sayAssumption(each, house)),
+  ...assumed
+    .filter(({ is }) => is !== 'massesAsWritten')
+    .map((each) => `Assumed: ${sayAssumption(each, house)}`),
+];
 
 const numbered = (number: number): string => String(number).padStart(2);
 
-const workedText = (between: StepBetween, words: OrderWords): readonly string[] => {
+/** One step of an order that is accepted, as a crew does it. */
+const stepText = (between: StepBetween, words: OrderWords): readonly string[] => {
   const said = sayStep(between, words);
   return [
     `${numbered(said.number)}  ${said.who}: ${said.does}`,
@@ -74,7 +105,7 @@ const freeWords = (energyJ: number | null, { physics, house }: OrderWords): stri
 const judgedText = (
   between: StepBetween,
   words: OrderWords,
-  { verdict }: CheckedOrder,
+  { verdict }: Judged,
 ): readonly string[] => {
   const { house } = words;
   const { number, after } = between;
@@ -95,7 +126,7 @@ const judgedText = (
   ];
 };
 
-export const heightWords = (heightM: number, { house }: OrderJob): string =>
+export const heightWords = (heightM: number, { house }: Pick<Plant, 'house'>): string =>
   formatLength(metres(heightM), house.units);
 
 const CHECKED_WORDS = {
@@ -106,7 +137,7 @@ const CHECKED_WORDS = {
 } as const;
 
 /** What the judge says of the order, first the first rule that it breaks. */
-export const verdictText = (job: OrderJob, order: CheckedOrder): readonly string[] => {
+export const verdictText = (job: Plant, order: Judged): readonly string[] => {
   const { verdict, checked, steps } = order;
   const how = `${CHECKED_WORDS[checked.doubt]}; ${CHECKED_WORDS[checked.faults]}`;
   return [
@@ -131,10 +162,10 @@ export const verdictText = (job: OrderJob, order: CheckedOrder): readonly string
   ];
 };
 
-const placeOf = (step: number): string =>
+export const placeOf = (step: number): string =>
   step < 0 ? 'before the first step' : `at step ${step + 1}`;
 
-const breachWords = (breach: Breach, job: OrderJob): string => {
+export const breachWords = (breach: Breach, job: Plant): string => {
   const { rule, step, where, byN, releasableJ, finding } = breach;
   const cites = ruleOf(rule)?.cites;
   const id = cites === undefined ? rule : `${rule}: ${cites}`;

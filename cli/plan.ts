@@ -1,26 +1,32 @@
 import { writeFile } from 'node:fs/promises';
 import { orderDocument, readOrderValue, readState, writeDocument } from '#documents';
-import type { Refusal, Result } from '#outcome';
-import { assert, fail, ok } from '#outcome';
-import { FOOT, type Metres, metres, parseQuantity } from '#quantities';
-import { type OrderGoal, type OrderPlan, planOrder } from '#sequence';
-import type { CheckedOrder } from '#sheets';
-import type { Step } from '#state';
-import { EXIT, type ExitCode } from './exit-codes.ts';
-import { openDocuments, textOf } from './open-documents.ts';
-import { goalWords, loadGoal, stateGoal, strikeGoal } from './order-goal.ts';
 import {
   bareStart,
+  type CheckedOrder,
+  isAccepted,
+  judgedOrder,
+  loadGoal,
   type OrderJob,
+  type OrderQuestion,
   type OrderStart,
   openJob,
   recordedStart,
-  stockWords,
-} from './order-job.ts';
-import { isAccepted, orderText, verdictText } from './order-text.ts';
-import { outcomeText } from './plan-words.ts';
+  stateGoal,
+  strikeGoal,
+  type WorkedOrder,
+  workOut,
+  workOutBest,
+} from '#orders';
+import type { Refusal, Result } from '#outcome';
+import { assert, fail, ok } from '#outcome';
+import { type Metres, metres, parseQuantity } from '#quantities';
+import type { OrderGoal } from '#sequence';
+import { sayBearing, sayPlan } from '#sheets';
+import { orderWithHint } from './drill.ts';
+import { EXIT, type ExitCode } from './exit-codes.ts';
+import { openDocuments, textOf } from './open-documents.ts';
+import { verdictText } from './order-text.ts';
 import { COMMAND_REFUSALS } from './refusal-codes.ts';
-import { judgeOptions, judgeOrder } from './verify.ts';
 import { sayRefusals, type Voice } from './voice.ts';
 
 export type PlanOptions = {
@@ -39,16 +45,6 @@ export type PlanOptions = {
   readonly json?: boolean;
 };
 
-type Asked = {
-  readonly job: OrderJob;
-  readonly start: OrderStart;
-  readonly goal: OrderGoal;
-  readonly steelN: number | null;
-};
-
-/** Heights that a crew can call: a quarter foot, or five centimetres. */
-const NEAT_M = { customary: FOOT / 4, metric: 0.05 } as const;
-
 /** Finds an order of work for one set, has it replayed by the judge, and says both. */
 export const plan = async (voice: Voice, options: PlanOptions): Promise<ExitCode> => {
   const opened = await openDocuments(voice, { ...options, state: options.state });
@@ -62,25 +58,18 @@ export const plan = async (voice: Voice, options: PlanOptions): Promise<ExitCode
     sayRefusals(voice, 'plan', read.error);
     return EXIT.badInput;
   }
-  const asked = read.value;
-  const { job, start, goal } = asked;
-  const answer = planOrder(job.physics, start.standing, goal, {
-    doubtShare: options.doubt ? 1 : 0,
-    lock: options.lock,
-    rests: rigidItems(job),
-    steelN: asked.steelN,
-    neatM: NEAT_M[job.house.units],
-  });
-  const steps = 'found' in answer ? answer.found.steps : [];
-  const { text, order } = judged(asked, steps, options);
-  const { verdict } = order;
-  const whole = { set: options.set, assumed: assumedOf(asked), goal, plan: answer, verdict };
+  const question = read.value;
+  const worked = options.doubt ? workOutBest(question) : workOut(question);
+  const { plan: answer } = worked;
+  const { text, order } = judged(worked);
+  const { assumed, verdict } = order;
+  const whole = { set: options.set, assumed, goal: question.goal, plan: answer, verdict };
   voice.out(
     options.json === true
       ? `${JSON.stringify(whole, null, 2)}\n`
-      : `${said(asked, answer, order).join('\n')}\n`,
+      : `${said(worked, order).join('\n')}\n`,
   );
-  if (!('found' in answer) || !isAccepted(order)) return EXIT.stop;
+  if (!('found' in answer) || !isAccepted(order) || isRefused(order)) return EXIT.stop;
   return options.out === undefined || (await isWritten(voice, options.out, text))
     ? EXIT.clear
     : EXIT.badInput;
@@ -89,7 +78,7 @@ export const plan = async (voice: Voice, options: PlanOptions): Promise<ExitCode
 const askedOf = async (
   options: PlanOptions,
   documents: Parameters<typeof openJob>[0],
-): Promise<Result<Asked, readonly Refusal[]>> => {
+): Promise<Result<OrderQuestion, readonly Refusal[]>> => {
   const job = openJob(documents, options.set);
   if (!job.ok) return job;
   const start = options.from === 'bare' ? bareStart(job.value) : recordedStart(job.value);
@@ -101,7 +90,16 @@ const askedOf = async (
   const height = at.value === null ? null : metres(at.value);
   const goal = await goalOf(options.to, job.value, start.value, height);
   if (!goal.ok) return goal;
-  return ok({ job: job.value, start: start.value, goal: goal.value, steelN: steel.value });
+  return ok({
+    job: job.value,
+    start: start.value,
+    goal: goal.value,
+    kind: options.to === 'load' || options.to === 'strike' ? options.to : 'change',
+    doubt: options.doubt ? 'worst' : 'none',
+    lock: options.lock,
+    restraint: 'either',
+    steelN: steel.value,
+  });
 };
 
 const measureOf = (
@@ -129,48 +127,39 @@ const goalOf = async (
   return wanted.ok ? stateGoal(job, wanted.value.state, at) : wanted;
 };
 
-/** Built pieces stand on horses with their picks tight; cloth and cable do not. */
-const rigidItems = ({ set }: OrderJob): readonly string[] =>
-  (set.hang?.items ?? []).filter(({ kind }) => kind === 'tipping').map(({ id }) => id);
-
 /** The order as it will be written, read back, and judged: what is printed is what was replayed. */
-const judged = (
-  { job, start }: Asked,
-  found: readonly Step[],
-  options: PlanOptions,
-): { readonly text: string; readonly order: CheckedOrder } => {
-  const { house, show, physics } = job;
-  const set = options.set;
+const judged = ({
+  question,
+  order,
+}: WorkedOrder): { readonly text: string; readonly order: CheckedOrder } => {
+  const { job, start, kind } = question;
+  const { house, show } = job;
+  const { set, steps: found, checked, assumed, restraint } = order;
   const own = { houseId: house.id, showId: show.id, set, start: start.standing, steps: found };
   const raw = orderDocument(own, house.units);
   const read = readOrderValue(raw, house, show);
   assert(read.ok, `an order that was written reads back: ${JSON.stringify(read)}`);
   const { start: written, steps } = read.value.order;
-  const checked = judgeOptions(options);
-  const verdict = judgeOrder(physics, written ?? start.standing, steps, checked);
-  const kind = options.to === 'load' || options.to === 'strike' ? options.to : 'change';
-  return {
-    text: writeDocument(raw),
-    order: { set, job: kind, physics, steps, verdict, checked },
-  };
+  const asRead = { ...start, standing: written ?? start.standing };
+  const again = judgedOrder(job, asRead, steps, kind, checked);
+  return { text: writeDocument(raw), order: { ...again, assumed, restraint } };
 };
 
 const NOT_ACCEPTED = 'NOT TO BE USED: the judge does not accept what was found. Stop and ask.';
 
-const assumedOf = ({ job, start, goal }: Asked): readonly string[] => [
-  ...start.assumed,
-  ...goalWords(job, goal),
-  ...stockWords(job),
-];
-
-const said = (asked: Asked, answer: OrderPlan, order: CheckedOrder): readonly string[] => {
-  const { job, start } = asked;
-  const head = orderText(job, order, assumedOf(asked));
-  const outcome = outcomeText(answer, job, start.standing);
+const said = ({ question, plan: answer }: WorkedOrder, order: CheckedOrder): readonly string[] => {
+  const { job, start } = question;
+  const head = orderWithHint(question, order);
+  const outcome = sayPlan(answer, job.house, start.standing);
   if (!('found' in answer)) return [...head, '', ...outcome];
   const warning = isAccepted(order) ? [] : [NOT_ACCEPTED];
-  return [...head, '', ...outcome, ...warning, ...verdictText(job, order)];
+  const borne = order.bearing === null ? [] : [sayBearing(order.bearing, job.house)];
+  return [...head, '', ...outcome, ...borne, ...warning, ...verdictText(job, order)];
 };
+
+/** What would have to carry the line that the order rigs does not. */
+const isRefused = ({ bearing }: CheckedOrder): boolean =>
+  bearing !== null && 'stops' in bearing && bearing.stops.length > 0;
 
 const isWritten = async (voice: Voice, file: string, text: string): Promise<boolean> => {
   try {

@@ -62,7 +62,7 @@ const addCommands = (program: Command, voice: Voice, ended: (code: ExitCode) => 
     .action(async (house, show, options) => ended(await check(voice, { house, show, ...options })));
   program
     .command('sheets')
-    .description('writes the sheets that a hang is checked by, as PDF and CSV')
+    .description('writes the sheets that a hang is checked and worked by, as PDF and CSV')
     .argument('<house>', 'house document')
     .argument('<show>', 'show document')
     .requiredOption('--out <folder>', 'where the files go; made if it is not there')
@@ -81,6 +81,12 @@ const addCommands = (program: Command, voice: Voice, ended: (code: ExitCode) => 
     .option('--list', 'name every calculation')
     .option('--schema', 'print the JSON Schema of its input and output')
     .option('--input <file>', 'read this file instead of standard input', '-')
+    .addOption(
+      new Option('--words <units>', 'plan and verify: in words instead of JSON').choices([
+        'customary',
+        'metric',
+      ]),
+    )
     .addOption(json)
     .action(async (name, options) => ended(await compute(voice, { name, ...options })));
   program

@@ -30,25 +30,14 @@ export const COMMAND_REFUSALS = {
     title: 'Cannot write the file',
     meaning: 'A report cannot be written where it was asked for.',
   },
-  noState: {
-    code: 'CLI-007',
-    title: 'No state',
-    meaning:
-      'An order of work begins from a record: no state means unknown, never bare and at low trim.',
-  },
-  notKnown: {
-    code: 'CLI-008',
-    title: 'Not known',
-    meaning: 'An order of work needs a value that nobody has written down.',
-  },
-  coupled: {
-    code: 'CLI-009',
-    title: 'Coupled with other sets',
-    meaning: 'Orders are found and judged for one set by itself, and this one never moves alone.',
-  },
   noMeasure: {
     code: 'CLI-010',
     title: 'Not a measure',
     meaning: 'A height or a rating on the command line cannot be read.',
+  },
+  noWords: {
+    code: 'CLI-011',
+    title: 'No words',
+    meaning: 'This calculation answers in JSON only.',
   },
 } as const;

@@ -55,10 +55,13 @@ export const writeSheets = async (
   voice.out(
     options.json === true
       ? `${JSON.stringify({ files }, null, 2)}\n`
-      : `${files.length} files in ${options.out}. NOT AN ORDER OF WORK: DO NOT LOAD BY THEM.\n`,
+      : `${files.length} files in ${options.out}. ${WORK_BY}\n`,
   );
   return saidOfCheck(voice, context);
 };
+
+const WORK_BY =
+  'WORK ONLY BY A SHEET THAT BEARS AN ORDER: cards are none, and a sheet without one says so.';
 
 /** A failed self-check is on the sheets too; here it is what the shell is told. */
 const saidOfCheck = (voice: Voice, { selfCheck: { state } }: SheetContext): ExitCode => {

@@ -1,8 +1,8 @@
 /** The blocks of a sheet as the maker of the PDF takes them, for a body of one width. */
 
-import type { Content, TableCell } from 'pdfmake/interfaces.js';
+import type { Content, Margins, TableCell } from 'pdfmake/interfaces.js';
 import { unreachable } from '#outcome';
-import type { Block, Columns, InkLines, List, Paragraph, Proofs, Tickets } from '#sheets';
+import type { Block, Columns, InkLines, List, Paragraph, Proofs, Tickets, Words } from '#sheets';
 import { blocksHeight } from './block-height.ts';
 import { noticeContent } from './notices.ts';
 import { heightOf, KEPT_MOST } from './room.ts';
@@ -100,10 +100,20 @@ const ticketsContent = ({ perRow, tickets }: Tickets, width: number): Content =>
   };
 };
 
+/** A sentence that goes over two pages is read wrong: one that has room on a page stays whole. */
+const keptText = (
+  words: Words,
+  size: number,
+  { width, margin }: { readonly width: number; readonly margin: Margins },
+): Content => {
+  const text: Content = { text: wordRuns(words, { size }), margin };
+  return heightOf(words, size, width) > KEPT_MOST ? text : { stack: [text], unbreakable: true };
+};
+
 /** The heading goes with the first item, wherever that has to go. */
 const listContent = ({ heading, items }: List, width: number): Content => {
-  const [first, ...others] = items.map(
-    (item): Content => ({ text: wordRuns(item), margin: [0, 2, 0, 0] }),
+  const [first, ...others] = items.map((item) =>
+    keptText(item, TEXT_SIZE, { width, margin: [0, 2, 0, 0] }),
   );
   const head: Content = { text: textRuns(heading, { bold: true }) };
   const isKept = heightOf(items[0] ?? [], TEXT_SIZE, width) <= KEPT_MOST;
@@ -127,10 +137,7 @@ export const blockContent = (block: Block, width: number): Content => {
         margin: [0, 4, 0, 2],
       };
     case 'text':
-      return {
-        text: wordRuns(block.words, { size: sizeOf(block) }),
-        margin: [0, 0, 0, 4],
-      };
+      return keptText(block.words, sizeOf(block), { width, margin: [0, 0, 0, 4] });
     case 'notice':
       return noticeContent(block);
     case 'drawing':

@@ -2,11 +2,11 @@
 import { type Assessment, assess, type SetAssessment } from '#assessment';
 import type { Finding } from '#findings';
 import type { House } from '#house';
+import { type OrderSource, showOrders } from '#orders';
 import { judge, momentToJudge } from '#rules';
 import type { SelfCheckRecord } from '#selfcheck';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
-import type { CheckedOrder } from './order.ts';
 import type { Stamp } from './sheet.ts';
 
 export type SheetContext = {
@@ -19,10 +19,10 @@ export type SheetContext = {
   /** Of the copy of the program that makes the sheet. */
   readonly selfCheck: SelfCheckRecord;
   /**
-   * Orders of work that were judged, as they are to be worked one after the other; absent is none,
-   * and then no sheet that needs one is made.
+   * Orders of work of the show, each worked out when a sheet first asks for it; absent is none, and
+   * then no sheet that needs one is made.
    */
-  readonly orders?: readonly CheckedOrder[];
+  readonly orders?: OrderSource;
 };
 
 /** Everything worked through once for the sheets of one house and show, as `check` judges it. */
@@ -35,7 +35,8 @@ export const sheetContext = (
   const assessment = assess(house, show, state);
   const nowMs = momentToJudge(house, state, clockMs);
   const findings = judge(house, show, state, assessment, { nowMs });
-  return { house, show, state, assessment, findings, ...round };
+  const orders = showOrders(house, show, state);
+  return { house, show, state, assessment, findings, orders, ...round };
 };
 
 export const setOf = ({ assessment }: SheetContext, id: string): SetAssessment | undefined =>

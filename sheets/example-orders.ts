@@ -1,13 +1,21 @@
 /** Orders on set 9 of the example house, as the worked orders of its plan have them. */
 import { orderPhysicsOf, type SetAssessment } from '#assessment';
 import type { House } from '#house';
-import { assert } from '#outcome';
+import {
+  type CheckedOrder,
+  type OrderSource,
+  openJob,
+  type ShowWork,
+  showOrders,
+  strikeGoal,
+  type WorkedOrder,
+} from '#orders';
+import { assert, type Result } from '#outcome';
 import { FOOT, type Metres, metres } from '#quantities';
 import { type OrderOptions, verifyOrder } from '#rules';
 import type { OrderPhysics, StackRun, Standing, Step } from '#state';
 import { setOf } from './context.ts';
 import type { SheetContext } from './index.ts';
-import type { CheckedOrder } from './order.ts';
 
 export const feet = (heightFt: number): Metres => metres(heightFt * FOOT);
 
@@ -82,7 +90,66 @@ export const strikeOf = (
   const physics = dropPhysics(context);
   const asked: OrderOptions = { doubt: 'none', faults: 'check', ...options };
   const verdict = verifyOrder(physics, dropOut(context), steps, asked);
-  return { set: '9', job: 'strike', physics, steps, verdict, checked: asked };
+  const rest = { checked: asked, assumed: [], restraint: null, bearing: null };
+  return { set: '9', job: 'strike', physics, steps, verdict, ...rest };
+};
+
+const mustBe = <T>(answer: Result<T, unknown>): T => {
+  assert(answer.ok, 'the example can be asked for');
+  return answer.value;
+};
+
+/** As if the search had found the order. */
+const workedFrom = (context: SheetContext, order: CheckedOrder): WorkedOrder => {
+  const { house, show, state } = context;
+  assert(show !== null, 'the example has a show');
+  const job = mustBe(openJob({ house, show, state }, order.set));
+  const standing = order.verdict.states[0]?.standing ?? dropOut(context);
+  const found = {
+    steps: order.steps,
+    states: [],
+    restraint: null,
+    exposedJ: 0,
+    searched: 1,
+    optimal: true,
+  };
+  return {
+    question: {
+      job,
+      start: { standing, assumed: order.assumed },
+      goal: mustBe(strikeGoal(job, standing, null)),
+      kind: order.job,
+      doubt: order.checked.doubt,
+      lock: 'planning',
+      restraint: 'either',
+      steelN: null,
+    },
+    plan: { found },
+    order,
+  };
+};
+
+/** The context with these orders for all that the show is asked for. */
+export const withOrders = (
+  context: SheetContext,
+  orders: readonly CheckedOrder[],
+): SheetContext => {
+  const jobs = orders.flatMap(({ set, job }) => (job === 'change' ? [] : [{ set, kind: job }]));
+  const of = (set: string, kind: ShowWork['kind']) => {
+    const order = orders.find((each) => each.set === set && each.job === kind);
+    return order === undefined ? { refusals: [] } : workedFrom(context, order);
+  };
+  return { ...context, orders: { jobs, of } };
+};
+
+/** The show's own orders of a few sets: to search for all takes longer than a test should. */
+export const ordersOf = (
+  { house, show, state }: Pick<SheetContext, 'house' | 'show' | 'state'>,
+  sets: readonly string[],
+): OrderSource => {
+  assert(show !== null, 'the example has a show');
+  const { jobs, of } = showOrders(house, show, state);
+  return { jobs: jobs.filter(({ set }) => sets.includes(set)), of };
 };
 
 /** The same house as a stage in the United Kingdom would write it. */

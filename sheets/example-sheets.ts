@@ -61,10 +61,11 @@ const blockWords = (block: Block): string => {
       return rowsOf(block)
         .map((cells) => cells.join(' | '))
         .join('\n');
+    case 'columns':
+      return block.columns.flat().map(blockWords).join('\n');
     case 'drawing':
     case 'proofs':
     case 'inkLines':
-    case 'columns':
     case 'tickets':
       return '';
     default:

@@ -3,14 +3,16 @@ export type { CodeAnswer } from './all-sheets.ts';
 export { allSheets, answerCode, SELF_CHECK_ID, sheetIds, sheetOf } from './all-sheets.ts';
 export type { SheetContext } from './context.ts';
 export { sheetContext } from './context.ts';
-export type { CheckedOrder, StepBetween } from './order.ts';
-export { orderCode, stepsBetween, whyNotPrinted } from './order.ts';
+export { orderCode } from './order-code.ts';
 export { BODY_WIDTH } from './page-parts.ts';
 export { loadingSheet } from './pages/loading-sheet.ts';
+export { checkedWords } from './pages/order-blocks.ts';
 export {
   type BesideCell,
   type BesideRow,
   type OrdersBeside,
+  orderCells,
+  orderSummary,
   ordersBeside,
 } from './pages/orders-beside.ts';
 export { selfCheckSheet } from './pages/self-check.ts';
@@ -41,10 +43,14 @@ export type {
 } from './sheet.ts';
 export { SHEET_KINDS } from './sheet.ts';
 export { sameCode, sheetCode } from './sheet-code.ts';
+export { filled } from './words/fill-words.ts';
+export { sayAssumption } from './words/say-assumption.ts';
+export { sayBearing } from './words/say-bearing.ts';
 export { energyWords } from './words/say-energy.ts';
 export { levelWord, type SaidFinding, sayFinding } from './words/say-finding.ts';
 export { type SayOptions, sayMeasure } from './words/say-measure.ts';
 export { sayMoment } from './words/say-moment.ts';
+export { sayPlan } from './words/say-plan.ts';
 export {
   CALCULATION_WORDS,
   SELF_CHECK_CAUTION,
@@ -60,4 +66,6 @@ export { balanceWords, heldWords, platesWords, sayForce } from './words/say-stan
 export { type SaidStep, sayStep } from './words/say-step.ts';
 export { unitWords } from './words/say-units.ts';
 export { type SaidWorking, sayWorking } from './words/say-working.ts';
+export { stepTitle } from './words/step-title.ts';
 export { inHouseWords } from './words/trade-translation.ts';
+export { sayWhyNoOrder } from './words/why-no-order.ts';

@@ -20,7 +20,7 @@ export const BODY_WIDTH = { portrait: 526, landscape: 720 } as const;
 /** Height that is left for the blocks on the lower of the two papers, Letter. */
 export const BODY_HEIGHT = { portrait: 604, landscape: 424 } as const;
 
-/** No order of work exists yet, and no card may be taken for one. */
+/** No card may be taken for an order of work. */
 export const notAnOrder: Notice = {
   kind: 'notice',
   degree: 'plain',

@@ -4,6 +4,7 @@ import type { SheetKind } from './sheet.ts';
 
 const WEIGHED = ['quantities', 'house', 'takeoff'] as const;
 const BALANCED = [...WEIGHED, 'balance', 'bricks'] as const;
+const ORDERED = [...BALANCED, 'motion'] as const;
 
 export const RESTS_ON: Readonly<Record<SheetKind, readonly Calculation[]>> = {
   // What to look at first may be a finding about lines or batten.
@@ -16,8 +17,11 @@ export const RESTS_ON: Readonly<Record<SheetKind, readonly Calculation[]>> = {
   'house-sheet': ['quantities', 'house'],
   'beam-and-floor': [...BALANCED, 'beam', 'lines'],
   'calculation-report': [...BALANCED, 'beam', 'lines'],
-  'strike-sheet': [...BALANCED, 'motion'],
-  'loading-sheet': [...BALANCED, 'motion'],
+  'strike-sheet': ORDERED,
+  'loading-sheet': ORDERED,
+  'unloading-sheet': ORDERED,
+  permit: ORDERED,
+  briefing: ORDERED,
   // It says itself what failed.
   'self-check': [],
 };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Calculation, SelfCheckRecord, SelfCheckState } from '#selfcheck';
 import { openExample } from '../examples/open-example.ts';
+import { ordersOf } from './example-orders.ts';
 import { allSheets, failedOf, type Sheet, type SheetContext, selfCheckSheet } from './index.ts';
 import { RESTS_ON } from './rests-on.ts';
 
@@ -18,10 +19,14 @@ const failedIn = (calculation: Calculation): SelfCheckState => {
   return { ...passed, report: { calculations, failed } };
 };
 
+/** One set that is loaded and struck without a restraint, so that every kind is there. */
+const orders = ordersOf(example, ['34']);
+
 const recordOf = (state: SelfCheckState): SelfCheckRecord => ({ ...example.selfCheck, state });
 
 const sheetsWith = (state: SelfCheckState): readonly Sheet[] => {
-  const context: SheetContext = { ...example, findings: [], stamp, selfCheck: recordOf(state) };
+  const round = { findings: [], stamp, selfCheck: recordOf(state), orders };
+  const context: SheetContext = { ...example, ...round };
   return allSheets(context);
 };
 
@@ -44,6 +49,12 @@ describe('a failed case', () => {
     expect(kinds).not.toContain('take-off');
     const all = kindsOf(sheetsWith(passed));
     expect(kindsWith(sheetsWith(failedIn('quantities')))).toEqual(all);
+  });
+
+  it('of what a set sets free is on the sheets that a crew works by', () => {
+    expect(kindsWith(sheetsWith(failedIn('motion')))).toEqual(
+      new Set(['strike-sheet', 'loading-sheet', 'unloading-sheet', 'permit', 'briefing']),
+    );
   });
 
   it('is on every sheet of a kind or on none of it', () => {

@@ -102,6 +102,9 @@ export const SHEET_KINDS = [
   'self-check',
   'strike-sheet',
   'loading-sheet',
+  'unloading-sheet',
+  'permit',
+  'briefing',
 ] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];

@@ -1,14 +1,15 @@
 /** The strike sheet: made from an order that was judged and held, and from no other. */
 import { describe, expect, it } from 'vitest';
+import type { CheckedOrder } from '#orders';
 import { openExample } from '../examples/open-example.ts';
-import { drop, inUkWords, RIGHT, strikeOf, WRONG } from './example-orders.ts';
+import { drop, inUkWords, RIGHT, strikeOf, WRONG, withOrders } from './example-orders.ts';
 import { allWords, exampleContext, mustMake, rowsOf, tablesOf } from './example-sheets.ts';
-import { type CheckedOrder, sheetIds, sheetOf, strikeSheet } from './index.ts';
+import { sheetIds, sheetOf, strikeSheet } from './index.ts';
 
 const kestlemere = exampleContext(openExample('kestlemere'));
 const right = strikeOf(kestlemere, RIGHT);
 const wrong = strikeOf(kestlemere, WRONG);
-const context = { ...kestlemere, orders: [right] };
+const context = withOrders(kestlemere, [right]);
 const ID = 'strike-sheet/9';
 
 const refusalOf = (order: CheckedOrder, set = drop(kestlemere)): string => {
@@ -66,7 +67,7 @@ describe('a strike sheet', () => {
   it('bears the code of its order, and is superseded by another order', () => {
     expect(sheet.title).toMatch(/^Strike sheet, order \w{4}-\w{4}$/);
     const shorter = strikeOf(kestlemere, RIGHT.slice(0, 1));
-    const other = mustMake({ ...kestlemere, orders: [shorter] }, ID);
+    const other = mustMake(withOrders(kestlemere, [shorter]), ID);
     expect(other.title).not.toBe(sheet.title);
     expect(other.footer.code).not.toBe(sheet.footer.code);
     expect(mustMake(context, ID)).toEqual(sheet);
@@ -81,18 +82,31 @@ describe('a strike sheet', () => {
   });
 });
 
-describe('no strike sheet is made', () => {
-  it('without an order, and then the sheets are what they were', () => {
+describe('no strike sheet is made to work by', () => {
+  it('without orders, and then the sheets are what they were', () => {
     expect(sheetOf(kestlemere, ID)).toBeUndefined();
-    expect(sheetIds(kestlemere).some((id) => id.startsWith('strike-sheet'))).toBe(false);
-    const more = [ID, 'loading-sheet/mid', 'loading-sheet/upper'];
-    expect(sheetIds(context)).toEqual([...sheetIds(kestlemere), ...more]);
+    expect(sheetIds(kestlemere).some((id) => /sheet\/|permit|briefing/.test(id))).toBe(false);
+    expect(sheetIds(context)).toEqual([
+      ...sheetIds(kestlemere),
+      ID,
+      'loading-sheet/upper',
+      'loading-sheet/mid',
+      'unloading-sheet/upper',
+      'unloading-sheet/mid',
+      'permit/9',
+      'briefing/load',
+      'briefing/strike',
+    ]);
   });
 
-  it('[SHT-001] of an order that breaks a rule, though an earlier one was good', () => {
+  it('[SHT-001] of an order that breaks a rule: a page says so, with the reason', () => {
     expect(refusalOf(wrong)).toBe('SHT-001 ORD-008 is broken by step 1');
-    expect(sheetOf({ ...kestlemere, orders: [right, wrong] }, ID)).toBeUndefined();
-    expect(sheetIds({ ...kestlemere, orders: [right, wrong] })).not.toContain(ID);
+    const sheet = mustMake(withOrders(kestlemere, [wrong]), ID);
+    const words = allWords(sheet);
+    expect(sheet.title).toBe('Strike sheet');
+    expect(words).toMatch(/^NOT AN ORDER: DO NOT WORK BY THIS An order was found, and the judge/);
+    expect(words).toMatch(/refuses it at step 1: .*at most 100 lb arbor heavy.*\[ORD-008\]/);
+    expect(words).not.toMatch(/Give up|HOLD POINT|\bsafe/);
   });
 
   it('[SHT-001] of one that cannot be replayed, has no step, or lost its states', () => {

@@ -122,6 +122,22 @@ describe('sheets', () => {
     expect(answer.json()).toEqual({ answer: 'superseded' });
   });
 
+  it('lists sheets of the work without making them, and prints a strike by its order', async () => {
+    const listed = await ask({ url: `/api/sheets?${job}` });
+    const ids: readonly string[] = listed.json().sheets;
+    for (const id of ['strike-sheet/34', 'loading-sheet/mid', 'permit/34', 'briefing/strike']) {
+      expect(ids).toContain(id);
+    }
+    expect(ids).not.toContain('strike-sheet/23');
+    const url = `/api/sheet.pdf?${job}&sheet=strike-sheet/34&paper=letter`;
+    const [first, again] = [await ask({ url }), await ask({ url })];
+    expect(first.headers['content-disposition']).toContain('demo-strike-sheet-34.pdf');
+    // The same sheet gives the same bytes: its order was found once, and is the same twice.
+    expect(again.rawPayload.equals(first.rawPayload)).toBe(true);
+    const csv = await ask({ url: `/api/sheet.csv?${job}&sheet=strike-sheet/34` });
+    expect(csv.body).toContain('plates (count)');
+  });
+
   it('says which document is not understood, rather than printing without it', async () => {
     const saved = databases.store().save({
       id: 'state:kestlemere',

@@ -27,11 +27,12 @@ const queryOf = (properties: Record<string, unknown>, required: readonly string[
 
 /** Sheets of the documents as they are now: which there are, each as PDF or CSV, and their code. */
 export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
+  const contextOf = contextKeeper(parts);
   app.get<{ Querystring: Job }>(
     '/api/sheets',
     queryOf(JOB, ['house', 'show']),
     async (request, reply) => {
-      const context = contextOf(parts, request.query);
+      const context = contextOf(request.query);
       return context.ok ? { sheets: sheetIds(context.value) } : noContext(reply, context.error);
     },
   );
@@ -45,7 +46,7 @@ export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
       'paper',
     ]),
     async (request, reply) => {
-      const sheet = askedSheet(parts, request.query, reply);
+      const sheet = askedSheet(contextOf, request.query, reply);
       if (sheet === null) return reply;
       const bytes = await renderPdf(sheet, request.query.paper);
       return sent(reply, sheet, 'pdf').type('application/pdf').send(Buffer.from(bytes));
@@ -56,7 +57,7 @@ export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
     '/api/sheet.csv',
     queryOf({ ...JOB, sheet: NAME }, ['house', 'show', 'sheet']),
     async (request, reply) => {
-      const sheet = askedSheet(parts, request.query, reply);
+      const sheet = askedSheet(contextOf, request.query, reply);
       if (sheet === null) return reply;
       const text = csvOf(sheet);
       if (text === null) return problem(reply, 404, 'This sheet has no table.');
@@ -68,7 +69,7 @@ export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
     '/api/sheet-code',
     queryOf({ ...JOB, sheet: NAME, code: NAME }, ['house', 'show', 'sheet', 'code']),
     async (request, reply) => {
-      const context = contextOf(parts, request.query);
+      const context = contextOf(request.query);
       if (!context.ok) return noContext(reply, context.error);
       return { answer: answerCode(context.value, request.query.sheet, request.query.code) };
     },
@@ -81,8 +82,8 @@ const noContext = (reply: FastifyReply, { status, title, refusals }: NoContext):
 const sent = (reply: FastifyReply, sheet: Sheet, extension: 'pdf' | 'csv'): FastifyReply =>
   reply.header('content-disposition', `inline; filename="${fileNameOf(sheet, extension)}"`);
 
-const askedSheet = (parts: AppParts, asked: Asked, reply: FastifyReply): Sheet | null => {
-  const context = contextOf(parts, asked);
+const askedSheet = (contextOf: ContextOf, asked: Asked, reply: FastifyReply): Sheet | null => {
+  const context = contextOf(asked);
   if (!context.ok) {
     noContext(reply, context.error);
     return null;
@@ -93,33 +94,57 @@ const askedSheet = (parts: AppParts, asked: Asked, reply: FastifyReply): Sheet |
   return null;
 };
 
+type ContextOf = (job: Job) => Result<SheetContext, NoContext>;
+
 /**
  * The documents in hand, worked through once. A document that is there and not understood is said
- * with its faults: a sheet without it would look as if nothing had been recorded.
+ * with its faults: a sheet without it would look as if nothing had been recorded. Orders of work
+ * that were found are kept while the documents are the same, since some take seconds to find.
  */
-const contextOf = (parts: AppParts, job: Job): Result<SheetContext, NoContext> => {
-  const { databases, now, selfCheck } = parts;
-  const store = databases.store();
-  const houseText = store.current(`house:${job.house}`);
-  const showText = store.current(`show:${job.show}`);
-  if (houseText === null || showText === null) return fail(NO_JOB);
-  const house = readHouse(houseText.text);
-  if (!house.ok) return fail(notUnderstood('house', house.error));
-  const show = readShow(showText.text, house.value.house);
-  if (!show.ok) return fail(notUnderstood('show', show.error));
-  const stateText = store.current(`state:${job.house}`);
-  const state = stateText === null ? null : readState(stateText.text, house.value.house);
-  if (state !== null && !state.ok) return fail(notUnderstood('record', state.error));
-  const moment = now();
-  const stamp = {
-    revision: `house ${houseText.revision}, show ${showText.revision}`,
-    printedAt: localMoment(moment),
-    printedBy: job.by ?? 'not named',
+const contextKeeper = ({ databases, now, selfCheck }: AppParts): ContextOf => {
+  let kept: { readonly of: string; readonly orders: SheetContext['orders'] } | null = null;
+  return (job) => {
+    const store = databases.store();
+    const houseText = store.current(`house:${job.house}`);
+    const showText = store.current(`show:${job.show}`);
+    if (houseText === null || showText === null) return fail(NO_JOB);
+    const stateText = store.current(`state:${job.house}`);
+    const read = documentsOf(houseText.text, showText.text, stateText?.text ?? null);
+    if (!read.ok) return read;
+    const { house, show, state } = read.value;
+    const moment = now();
+    const stamp = {
+      revision: `house ${houseText.revision}, show ${showText.revision}`,
+      printedAt: localMoment(moment),
+      printedBy: job.by ?? 'not named',
+    };
+    const round = { clockMs: moment.getTime(), stamp, selfCheck: selfCheck.record() };
+    const context = sheetContext(house, show, state, round);
+    const of = [houseText.text, showText.text, stateText?.text ?? ''].join('\n');
+    if (kept?.of !== of) kept = { of, orders: context.orders };
+    return ok(kept.orders === undefined ? context : { ...context, orders: kept.orders });
   };
-  const recorded = state === null ? null : state.value.state;
-  const clockMs = moment.getTime();
-  const round = { clockMs, stamp, selfCheck: selfCheck.record() };
-  return ok(sheetContext(house.value.house, show.value.show, recorded, round));
+};
+
+type Read = {
+  readonly house: SheetContext['house'];
+  readonly show: NonNullable<SheetContext['show']>;
+  readonly state: SheetContext['state'];
+};
+
+const documentsOf = (
+  houseText: string,
+  showText: string,
+  stateText: string | null,
+): Result<Read, NoContext> => {
+  const house = readHouse(houseText);
+  if (!house.ok) return fail(notUnderstood('house', house.error));
+  const plant = house.value.house;
+  const show = readShow(showText, plant);
+  if (!show.ok) return fail(notUnderstood('show', show.error));
+  const state = stateText === null ? null : readState(stateText, plant);
+  if (state !== null && !state.ok) return fail(notUnderstood('record', state.error));
+  return ok({ house: plant, show: show.value.show, state: state?.value.state ?? null });
 };
 
 type NoContext = {

@@ -1,18 +1,11 @@
 /** The balance card of one set: by it a head flyperson checks a hang. Worst height first. */
 import type { SetAssessment, SetPlan } from '#assessment';
 import { balanceDrawing, stackDrawing } from '#drawings';
-import type { House } from '#house';
+import { type House, lockHoldOf } from '#house';
+import type { CheckedOrder } from '#orders';
 import type { SheetContext } from '../context.ts';
 import { hangName } from '../context.ts';
-import {
-  BODY_HEIGHT,
-  BODY_WIDTH,
-  besideWords,
-  makeSheet,
-  notAnOrder,
-  setDependsOn,
-  voidWords,
-} from '../page-parts.ts';
+import { BODY_HEIGHT, BODY_WIDTH, besideWords, makeSheet, voidWords } from '../page-parts.ts';
 import type { Block, Notice, Paragraph, Sheet, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { hungWords, kindOfSet } from '../words/say-set.ts';
@@ -22,6 +15,8 @@ import { bricksParagraph, totalsWords } from './bricks-words.ts';
 import { assumedWords, lookFirst, unknownWords } from './card-notes.ts';
 import { lockedOutNotice } from './locked-out.ts';
 import { heightOfWords, NOTE, TEXT } from './measure.ts';
+import { cardDependsOn, orderPointer, strikeToWorkBy } from './order-pointer.ts';
+import { needsPermit } from './permit.ts';
 import { proofsHeight, proofsOf } from './proofs.ts';
 import { readingsOf, worstOf } from './readings.ts';
 import { selfCheckNotice } from './self-check-notice.ts';
@@ -73,12 +68,12 @@ const drawingHeight = (
 };
 
 /** Curves after something has left in view, each in one sentence with its own worst. */
-const releaseWords = (plan: SetPlan, house: House): readonly Words[] =>
+const releaseWords = ({ lineSet }: SetAssessment, plan: SetPlan, house: House): readonly Words[] =>
   plan.after.flatMap(({ how, set, curve }) => {
     const worst = worstOf(readingsOf(set, curve));
     return worst === null
       ? []
-      : [worstAfter(worst, how, { house, isDoubtWhole: plan.doubtsUnsaid.length === 0 })];
+      : [worstAfter(worst, how, { house, lineSet, isDoubtWhole: plan.doubtsUnsaid.length === 0 })];
   });
 
 const rightColumn = (
@@ -88,7 +83,7 @@ const rightColumn = (
   height: number,
 ): readonly Block[] => {
   const { right } = columnWidths();
-  const table = balanceTable(plan, house);
+  const table = balanceTable(plan, house, lockHoldOf(set.lineSet, house.rules));
   const rows = table.rows.reduce(
     (sum, { cells }) => sum + heightOfWords(cells[0] ?? [], TEXT, right * AT_SHARE) + ROW_PADDING,
     HEAD_ROW,
@@ -111,10 +106,20 @@ const noteOf = (words: Words): Paragraph => ({ kind: 'text', words, isNote: true
 /** Restraint, assumptions and unknowns in one paragraph, which may take so many lines. */
 const REST_LINES = 5;
 
-const restNote = (context: SheetContext, set: SetAssessment, plan: SetPlan): Words => {
+const restraintNote = (strike: CheckedOrder | null): string => {
+  if (strike === null) return 'for the order of work, not made yet. ';
+  return needsPermit(strike) ? 'by the permit of this set. ' : 'none in the order named above. ';
+};
+
+const restNote = (
+  context: SheetContext,
+  set: SetAssessment,
+  plan: SetPlan,
+  strike: CheckedOrder | null,
+): Words => {
   const before: Words = [
     strong('Restraint: '),
-    'for the order of work, not made yet. ',
+    restraintNote(strike),
     ...assumedWords(set, plan, context.house),
     ' ',
   ];
@@ -129,10 +134,15 @@ const plannedBlocks = (
   plan: SetPlan,
 ): readonly Block[] => {
   const { house } = context;
+  const strike = strikeToWorkBy(context, set);
   const worst = worstOf(readingsOf(plan.set, plan.curve));
   if (worst === null) return [];
   const isDoubtWhole = plan.doubtsUnsaid.length === 0;
-  const notice = worstNotice(worst, allBricksOn(house), { house, isDoubtWhole });
+  const notice = worstNotice(worst, allBricksOn(house), {
+    house,
+    lineSet: set.lineSet,
+    isDoubtWhole,
+  });
   const saidAbove = ['BAL-001', 'BAL-002', 'BAL-003', 'STA-003'];
   const look = lookFirst(context, set, {
     most: 2,
@@ -140,8 +150,8 @@ const plannedBlocks = (
   });
   const notes: readonly Paragraph[] = [
     { kind: 'text', words: [`Hung: ${hungWords(set, house)}. ${slopeWords(plan, house)}`] },
-    ...[...releaseWords(plan, house), ...look].map(noteOf),
-    noteOf(restNote(context, set, plan)),
+    ...[...releaseWords(set, plan, house), ...look].map(noteOf),
+    noteOf(restNote(context, set, plan, strike)),
   ];
   const proofs = proofsOf(set, house);
   const locked = lockedOutNotice(set);
@@ -150,7 +160,7 @@ const plannedBlocks = (
   const height = drawingHeight([...above, ...locked, notice], notes, proofsHeight(proofs));
   const { left } = columnWidths();
   return [
-    notAnOrder,
+    orderPointer(strike, house),
     ...locked,
     notice,
     {
@@ -189,7 +199,7 @@ export const balanceCard = (context: SheetContext, set: SetAssessment): Sheet =>
     beside: besideWords(context, set),
     blocks,
     voidIf: voidWords(context, set),
-    dependsOn: setDependsOn(context, set),
+    dependsOn: cardDependsOn(context, set, strikeToWorkBy(context, set)),
     data: set.plan.known && isFlown ? balanceData(set.plan.value, house) : null,
   });
 };

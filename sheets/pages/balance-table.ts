@@ -1,8 +1,8 @@
 /** The imbalance at every height that matters, from the highest down as on the drawing. */
 import type { SetPlan } from '#assessment';
 import { heavySide } from '#drawings';
-import type { House } from '#house';
-import { FOOT, GRAVITY, POUND } from '#quantities';
+import type { House, Known } from '#house';
+import { FOOT, GRAVITY, type Newtons, POUND } from '#quantities';
 import type { Row, SheetData, Table } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { height, loadMass } from '../words/say-set.ts';
@@ -22,13 +22,13 @@ export const imbalanceCell = (valueN: number, house: House): Row['cells'][number
   return /^0[.0]*\s/.test(size) ? [strong(size)] : [strong(size), ` ${heavySide(house, valueN)}`];
 };
 
-const isPast = (valueN: number, { rules }: House): boolean =>
-  rules.lockLimit.known && Math.abs(valueN) > rules.lockLimit.value;
+const isPast = (valueN: number, lockHold: Known<Newtons>): boolean =>
+  lockHold.known && Math.abs(valueN) > lockHold.value;
 
 /** Share of the width for the names of the heights. */
 export const AT_SHARE = 0.48;
 
-export const balanceTable = (plan: SetPlan, house: House): Table => ({
+export const balanceTable = (plan: SetPlan, house: House, lockHold: Known<Newtons>): Table => ({
   kind: 'table',
   columns: [
     { head: 'At', unit: lengthUnit(house.units), align: 'left', share: AT_SHARE },
@@ -36,7 +36,7 @@ export const balanceTable = (plan: SetPlan, house: House): Table => ({
   ],
   rows: cardReadings(plan).map((reading) => ({
     cells: [[rowName(reading, house)], imbalanceCell(reading.valueN, house)],
-    rule: isPast(reading.valueN, house) ? 'thick' : 'hair',
+    rule: isPast(reading.valueN, lockHold) ? 'thick' : 'hair',
   })),
 });
 

@@ -5,13 +5,14 @@ import type { House } from '#house';
 import { formatLength } from '#quantities';
 import type { SheetContext } from '../context.ts';
 import { hangName } from '../context.ts';
-import { BODY_WIDTH, notAnOrder } from '../page-parts.ts';
+import { BODY_WIDTH } from '../page-parts.ts';
 import type { Block, Notice, Paragraph, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { hungWords, loadMass } from '../words/say-set.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 import { lookFirst, unknownWords } from './card-notes.ts';
 import { lockedOutNotice } from './locked-out.ts';
+import { orderPointer, strikeToWorkBy } from './order-pointer.ts';
 import { proofsOf } from './proofs.ts';
 import { readingsOf, worstOf } from './readings.ts';
 import { worstNotice } from './worst-notice.ts';
@@ -97,7 +98,9 @@ const bareWorst = (set: SetAssessment, house: House): readonly Notice[] => {
     bare.carriageUncertainty,
     bare.brickUncertainty,
   ].every((doubt) => doubt !== undefined);
-  return worst === null ? [] : [worstNotice(worst, only, { house, isDoubtWhole })];
+  return worst === null
+    ? []
+    : [worstNotice(worst, only, { house, lineSet: set.lineSet, isDoubtWhole })];
 };
 
 /** What hangs there and at which heights, where no balance says it. */
@@ -128,7 +131,7 @@ export const bareCardBlocks = (context: SheetContext, set: SetAssessment): reado
   const { house } = context;
   const isFlown = set.lineSet.arbor !== null && set.hang === null;
   return [
-    notAnOrder,
+    orderPointer(strikeToWorkBy(context, set), house),
     ...lockedOutNotice(set),
     reasonNotice(set, context),
     ...bareWorst(set, house),

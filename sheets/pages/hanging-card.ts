@@ -5,14 +5,7 @@ import { battenFrontDrawing, fromCentre, hangingItems, tradeWord } from '#drawin
 import type { House } from '#house';
 import { FOOT, formatLength, metres, POUND } from '#quantities';
 import { hangName, type SheetContext } from '../context.ts';
-import {
-  BODY_WIDTH,
-  besideWords,
-  makeSheet,
-  notAnOrder,
-  setDependsOn,
-  voidWords,
-} from '../page-parts.ts';
+import { BODY_WIDTH, besideWords, makeSheet, voidWords } from '../page-parts.ts';
 import type { Row, Sheet, SheetData, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { hungWords, loadMass } from '../words/say-set.ts';
@@ -20,6 +13,7 @@ import { lengthUnit, massUnit } from '../words/say-units.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 import { fitted } from './column-shares.ts';
 import { lockedOutNotice } from './locked-out.ts';
+import { cardDependsOn, orderPointer, strikeToWorkBy } from './order-pointer.ts';
 
 const LETTER = 12;
 
@@ -147,6 +141,7 @@ export const hangingCard = (context: SheetContext, set: SetAssessment): Sheet =>
   const { house, show } = context;
   const lines = set.lineSet.lineXs?.length ?? null;
   const count = lines === null ? '' : `, ${lines} ${inHouseWords('lift lines', house)}`;
+  const strike = strikeToWorkBy(context, set);
   return makeSheet(context, {
     id: `hanging-card/${set.lineSet.id}`,
     kind: 'hanging-card',
@@ -155,7 +150,7 @@ export const hangingCard = (context: SheetContext, set: SetAssessment): Sheet =>
     name: hangName(set, show),
     beside: besideWords(context, set),
     blocks: [
-      notAnOrder,
+      orderPointer(strike, house),
       ...lockedOutNotice(set),
       {
         kind: 'drawing',
@@ -174,7 +169,7 @@ export const hangingCard = (context: SheetContext, set: SetAssessment): Sheet =>
       { kind: 'inkLines', count: 3 },
     ],
     voidIf: voidWords(context, set),
-    dependsOn: setDependsOn(context, set),
+    dependsOn: cardDependsOn(context, set, strike),
     data: dataOf(set, house),
   });
 };

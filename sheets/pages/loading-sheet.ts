@@ -1,96 +1,21 @@
 /** For the loaders of one gallery: each visit in its order, with what is there before and after. */
-import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
+import type { CheckedOrder, ShowWork } from '#orders';
 import { fail, ok, type Refusal, type Result, refusal } from '#outcome';
-import type { Step } from '#state';
 import { hangName, type SheetContext, setOf } from '../context.ts';
-import {
-  type CheckedOrder,
-  orderCode,
-  type StepBetween,
-  stepsBetween,
-  whyNotPrinted,
-} from '../order.ts';
+import { orderCode } from '../order-code.ts';
 import { BODY_WIDTH, houseFor, makeSheet, voidWords } from '../page-parts.ts';
 import { SHEET_REFUSALS } from '../refusal-codes.ts';
-import type { Block, Column, Row, Sheet, SheetData, Words } from '../sheet.ts';
+import type { Block, Column, Row, Sheet, SheetData, SheetKind, Words } from '../sheet.ts';
 import { blank, box, strong } from '../sheet.ts';
 import { filled } from '../words/fill-words.ts';
 import { height } from '../words/say-set.ts';
 import { bricksWords, looksLikeWords } from '../words/say-standing.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 import { fitted } from './column-shares.ts';
+import { type Call, callOf, type LeftOut, platesThen, type Visit } from './loading-call.ts';
+import { leftBlocks, stockBlocks } from './loading-notes.ts';
 import { checkedWords, gapBlocks } from './order-blocks.ts';
-
-type BrickStep = Extract<Step, { readonly act: 'add' | 'remove' }>;
-type Stock = Readonly<Record<string, number>>;
-
-/** Bricks of one kind, handled at one place in one go. */
-type Visit = {
-  readonly order: CheckedOrder;
-  readonly between: StepBetween;
-  readonly step: BrickStep;
-  /** Loose on the gallery before and after; null where nobody counted that kind. */
-  readonly looseBefore: number | null;
-  readonly looseAfter: number | null;
-};
-
-const bricksOf = ({ step }: StepBetween): BrickStep | null =>
-  step.act === 'add' || step.act === 'remove' ? step : null;
-
-/** Loose bricks before the first order, as its judge was told. */
-const stockOf = (gallery: string, [first]: readonly CheckedOrder[]): Stock =>
-  first?.physics.galleries.find(({ id }) => id === gallery)?.stock ?? {};
-
-/** In the order of the orders, and in each as its steps come; what is loose runs along. */
-const visitsOf = (gallery: string, orders: readonly CheckedOrder[]): readonly Visit[] => {
-  const loose = new Map(Object.entries(stockOf(gallery, orders)));
-  return orders.flatMap((order) =>
-    stepsBetween(order).flatMap((between): readonly Visit[] => {
-      const step = bricksOf(between);
-      if (step === null || step.gallery !== gallery) return [];
-      const before = loose.get(step.kind) ?? null;
-      const after = before === null ? null : before + (step.act === 'add' ? -1 : 1) * step.count;
-      if (after !== null) loose.set(step.kind, after);
-      return [{ order, between, step, looseBefore: before, looseAfter: after }];
-    }),
-  );
-};
-
-/** Fewer than none: the orders cannot be worked one after the other from this stock. */
-const shortOf = (visits: readonly Visit[], house: Pick<House, 'brickKinds'>): string | null => {
-  const short = visits.find(({ looseAfter }) => looseAfter !== null && looseAfter < 0);
-  if (short === undefined) return null;
-  const { order, between, step, looseBefore } = short;
-  const wanted = bricksWords(step.count, step.kind, house);
-  return `set ${order.set}, step ${between.number} wants ${wanted}, and ${looseBefore} are there`;
-};
-
-/** Why there is no loading sheet of a gallery; null where there is one. */
-const whyNoLoading = (
-  gallery: string,
-  orders: readonly CheckedOrder[],
-  house: Pick<House, 'brickKinds'>,
-): string | null => {
-  const bad = orders.find((order) => whyNotPrinted(order) !== null);
-  if (bad !== undefined) return `set ${bad.set}: ${whyNotPrinted(bad)}`;
-  const visits = visitsOf(gallery, orders);
-  return visits.length === 0 ? 'no order has bricks handled there' : shortOf(visits, house);
-};
-
-/** Galleries that have a loading sheet, as the orders come to them. */
-export const galleriesToLoad = (orders: readonly CheckedOrder[]): readonly string[] => {
-  const steps = orders.flatMap((order) => stepsBetween(order).map(bricksOf));
-  const galleries = new Set(steps.flatMap((step) => (step === null ? [] : [step.gallery])));
-  return [...galleries].filter(
-    (gallery) => whyNoLoading(gallery, orders, { brickKinds: [] }) === null,
-  );
-};
-
-const plates = ({ after }: StepBetween): number =>
-  after.standing.stack
-    .filter(({ tag }) => tag !== 'spreader')
-    .reduce((sum, { count }) => sum + count, 0);
 
 /** A box for each brick, in fives as a tally is kept. */
 const TALLY_MOST = 40;
@@ -125,7 +50,7 @@ const rowOf = ({ order, between, step, ...loose }: Visit, index: number, house: 
       [strong(order.set), `, step ${between.number}`],
       [height(between.before.standing.height, house)],
       [strong(`${step.act === 'add' ? 'ON' : 'OFF'} ${bricks}. `), looks, ...tally(step.count)],
-      [strong(`${plates(between)}`)],
+      [strong(`${platesThen(between)}`)],
       [loose.looseBefore === null ? NOT_COUNTED : `${loose.looseBefore}`],
       [loose.looseAfter === null ? NOT_COUNTED : `${loose.looseAfter}`],
       [''],
@@ -145,9 +70,10 @@ const setNames = (context: SheetContext, orders: readonly CheckedOrder[]): Words
   strong('Orders: '),
   orders
     .map((order) => {
-      const set: SetAssessment | undefined = setOf(context, order.set);
+      const set = setOf(context, order.set);
       const name = set === undefined ? '' : ` ${hangName(set, context.show)}`;
-      return `set ${order.set}${name}, ${order.job}, ${orderCode(order)}`;
+      const job = inHouseWords(order.job, context.house);
+      return `set ${order.set}${name}, ${job}, ${orderCode(order)}`;
     })
     .join('; '),
   '.',
@@ -165,20 +91,19 @@ const checkedNotes = (orders: readonly CheckedOrder[], house: House): readonly B
     };
   });
 
-const blocksOf = (
-  context: SheetContext,
-  visits: readonly Visit[],
-  orders: readonly CheckedOrder[],
-): readonly Block[] => {
+const blocksOf = (context: SheetContext, gallery: string, call: Call): readonly Block[] => {
   const { house } = context;
+  const { visits, orders, left } = call;
   const table = {
     kind: 'table' as const,
     columns: COLUMNS(house),
     rows: visits.map((visit, index) => rowOf(visit, index, house)),
   };
   return [
+    ...leftBlocks(left),
     ...gapBlocks(orders, house),
     { kind: 'text', words: setNames(context, orders) },
+    ...stockBlocks(gallery, call, house),
     { kind: 'text', words: [filled(RULES, house)] },
     fitted(table, BODY_WIDTH.landscape),
     ...checkedNotes(orders, house),
@@ -205,48 +130,63 @@ const dataOf = (visits: readonly Visit[]): SheetData => ({
     step.act === 'add' ? 'on' : 'off',
     step.kind,
     step.count,
-    plates(between),
+    platesThen(between),
     looseBefore,
     looseAfter,
   ]),
 });
 
+export const GALLERY_SHEETS = {
+  load: { kind: 'loading-sheet', title: 'Loading sheet' },
+  strike: { kind: 'unloading-sheet', title: 'Unloading sheet' },
+} as const satisfies Readonly<Record<ShowWork['kind'], { kind: SheetKind; title: string }>>;
+
+/** A gallery, what it is called for, and the sets of the call that have no order. */
+export type GalleryCall = {
+  readonly gallery: string;
+  readonly work: ShowWork['kind'];
+  readonly left?: readonly LeftOut[];
+};
+
 /**
- * The loading sheet of a gallery, or why there is none: every order of the call must have been
- * replayed to its end with nothing broken, and the loose bricks must last for one after the other.
+ * The sheet of the loaders of a gallery, or why there is none. Orders are worked as they come; one
+ * that was not replayed to its end with nothing broken, or for which the loose bricks do not last,
+ * is named and left out.
  */
 export const loadingSheet = (
   context: SheetContext,
-  gallery: string,
+  { gallery, work, left = [] }: GalleryCall,
   orders: readonly CheckedOrder[],
 ): Result<Sheet, Refusal> => {
   const { house, show } = context;
-  const id = `loading-sheet/${gallery}`;
-  const why = whyNoLoading(gallery, orders, house);
-  if (why !== null) {
-    const accepted =
-      'orders replayed to their ends with nothing broken, and bricks for all of them';
-    return fail(refusal(SHEET_REFUSALS.notToWorkBy.code, id, { found: why, accepted }));
+  const { kind, title } = GALLERY_SHEETS[work];
+  const id = `${kind}/${gallery}`;
+  const made = callOf(gallery, context, orders);
+  const call = { ...made, left: [...left, ...made.left] };
+  if (call.visits.length === 0) {
+    const reasons = call.left.map(({ set, why }) => `set ${set}: ${why}`);
+    const found = ['no order has bricks handled there', ...reasons].join('; ');
+    const accepted = 'orders replayed to their ends with nothing broken, and bricks for them';
+    return fail(refusal(SHEET_REFUSALS.notToWorkBy.code, id, { found, accepted }));
   }
-  const visits = visitsOf(gallery, orders);
-  const there = orders.filter((order) => visits.some((visit) => visit.order === order));
-  const name = house.galleries.find((each) => each.id === gallery)?.name ?? gallery;
   return ok(
     makeSheet(context, {
       id,
-      kind: 'loading-sheet',
-      title: 'Loading sheet',
-      name,
+      kind,
+      title,
+      name: house.galleries.find((each) => each.id === gallery)?.name ?? gallery,
       beside: show?.name ?? house.name,
       orientation: 'landscape',
-      blocks: blocksOf(context, visits, there),
+      blocks: blocksOf(context, gallery, call),
       voidIf: voidWords(context, null),
       dependsOn: {
         house: houseFor(context),
-        stock: stockOf(gallery, orders),
-        orders: there.map(orderCode),
+        visits: dataOf(call.visits),
+        orders: call.orders.map(orderCode),
+        left: call.left,
+        brought: call.brought,
       },
-      data: dataOf(visits),
+      data: dataOf(call.visits),
     }),
   );
 };

@@ -1,10 +1,13 @@
 /** What stands round the steps of an order: what was checked, what it needs, what is still due. */
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
-import { type CheckedOrder, orderCode } from '../order.ts';
+import type { Assumption, CheckedOrder } from '#orders';
+import { orderCode } from '../order-code.ts';
 import type { Block, List, Notice, Words } from '../sheet.ts';
 import { blank, box, strong } from '../sheet.ts';
 import { filled } from '../words/fill-words.ts';
+import { sayAssumption } from '../words/say-assumption.ts';
+import { sayBearing } from '../words/say-bearing.ts';
 import { energyWords } from '../words/say-energy.ts';
 import { sayFinding } from '../words/say-finding.ts';
 import { height } from '../words/say-set.ts';
@@ -14,6 +17,7 @@ import {
   type OrderWords,
   platesWords,
   restraintWords,
+  sayForce,
 } from '../words/say-standing.ts';
 import { proofsOf } from './proofs.ts';
 
@@ -33,9 +37,13 @@ const triedWords = ({ checked }: CheckedOrder): string => {
 export const checkedWords = (order: CheckedOrder, house: House): string =>
   `Replayed step by step: ${filled(triedWords(order), house)}.`;
 
+const isMasses = ({ is }: Assumption): boolean => is === 'massesAsWritten';
+
 /** A check that left something out says so in a frame of its own. */
-const gapsOf = ({ checked }: CheckedOrder): readonly string[] => [
-  ...(checked.doubt === 'none' ? ['No tolerance was tried: weigh or pull before you start.'] : []),
+const gapsOf = ({ checked, assumed }: CheckedOrder): readonly string[] => [
+  ...(checked.doubt === 'none' && !assumed.some(isMasses)
+    ? ['No tolerance was tried: weigh or pull before you start.']
+    : []),
   ...(checked.faults === 'skip'
     ? [
         'No single fault was tried, and the lock counts for all of its limit: ' +
@@ -53,9 +61,31 @@ const energyLine = ({ verdict, physics }: CheckedOrder, house: House): string =>
     : ` Most that a state could set free: ${energyWords(Math.max(...known), physics, house)}.`;
 };
 
+/** Once for all the sets of which it is true, each with how far it falls short. */
+const massesOf = (orders: readonly CheckedOrder[], house: House): readonly string[] => {
+  const sets = orders.flatMap(({ set, assumed }) =>
+    assumed.flatMap((each) => {
+      if (each.is !== 'massesAsWritten') return [];
+      return each.byN === null ? [set] : [`${set} (short by ${sayForce(each.byN, house, 'up')})`];
+    }),
+  );
+  return sets.length === 0 ? [] : [filled(MASSES_OF, house, { sets: sets.join(', ') })];
+};
+
+const MASSES_OF =
+  'MASSES ARE TAKEN AS THEY ARE WRITTEN. WEIGH OR PULL-TEST FIRST: with every mass at its worst ' +
+  'no order was found for set {sets}.';
+
 /** One frame for everything that the judge was not asked to try. */
 export const gapBlocks = (orders: readonly CheckedOrder[], house: House): readonly Notice[] => {
-  const gaps = [...new Set(orders.flatMap(gapsOf))].map((gap) => filled(gap, house));
+  const [order, ...others] = orders;
+  const masses =
+    order !== undefined && others.length === 0
+      ? order.assumed.filter(isMasses).map((each) => sayAssumption(each, house))
+      : massesOf(orders, house);
+  const gaps = [
+    ...new Set([...masses, ...orders.flatMap(gapsOf).map((gap) => filled(gap, house))]),
+  ];
   return gaps.length === 0
     ? []
     : [
@@ -79,7 +109,22 @@ export const checkedBlocks = (order: CheckedOrder, house: House): readonly Block
     ],
   },
   ...cautionList(order, house),
+  ...grantedList(order, house),
 ];
+
+/** How it is taken to stand, and what is there: somebody looks before anybody works. */
+const grantedList = ({ assumed }: CheckedOrder, house: House): readonly List[] => {
+  const said = assumed.filter((each) => !isMasses(each));
+  return said.length === 0
+    ? []
+    : [
+        {
+          kind: 'list',
+          heading: 'Taken for granted: look before the first step',
+          items: said.map((each): Words => [box, ` ${sayAssumption(each, house)}`]),
+        },
+      ];
+};
 
 const cautionList = ({ verdict }: CheckedOrder, house: House): readonly List[] =>
   verdict.cautions.length === 0
@@ -97,25 +142,30 @@ const cautionList = ({ verdict }: CheckedOrder, house: House): readonly List[] =
 
 /** Everything from outside that must be there before the first step. */
 export const restraintBlocks = (
-  { steps, verdict }: CheckedOrder,
+  { steps, verdict, bearing }: CheckedOrder,
   house: House,
 ): readonly List[] => {
   const rigged = steps.flatMap((step) => (step.act === 'rig' ? [step.restraint] : []));
   const already = verdict.states[0]?.standing.restraints ?? [];
   const all = [...already, ...rigged];
   if (all.length === 0) return [];
+  const borne: readonly Words[] =
+    bearing === null ? [] : [[`${sayBearing(bearing, house)} Checked by `, blank(12), '.']];
   return [
     {
       kind: 'list',
       heading: 'Have ready before the first step, with anchors that are rated for it',
-      items: all.map(
-        (restraint): Words => [
-          `${restraintWords(restraint, house)}. Owner `,
-          restraint.owner ?? blank(10),
-          ', tag ',
-          restraint.tag ?? blank(5),
-        ],
-      ),
+      items: [
+        ...all.map(
+          (restraint): Words => [
+            `${restraintWords(restraint, house)}. Owner `,
+            restraint.owner ?? blank(10),
+            ', tag ',
+            restraint.tag ?? blank(5),
+          ],
+        ),
+        ...borne,
+      ],
     },
   ];
 };

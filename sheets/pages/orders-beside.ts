@@ -1,7 +1,7 @@
 /** Two orders of one job, step by step side by side: how each leaves the set, and what it frees. */
 import type { House } from '#house';
+import { type CheckedOrder, type StepBetween, stepsBetween } from '#orders';
 import type { Breach, OrderState } from '#rules';
-import { type CheckedOrder, type StepBetween, stepsBetween } from '../order.ts';
 import { energyWords } from '../words/say-energy.ts';
 import { sayFinding } from '../words/say-finding.ts';
 import { height } from '../words/say-set.ts';
@@ -94,7 +94,11 @@ const cellOf = (
   };
 };
 
-const cellsOf = (order: CheckedOrder, { house, nameOf }: Named): readonly BesideCell[] => {
+/** How the set stands at the start and after each step, in words, with what is broken there. */
+export const orderCells = (
+  order: CheckedOrder,
+  { house, nameOf }: Named,
+): readonly BesideCell[] => {
   const { physics, verdict, checked } = order;
   const words = { house, nameOf, physics, isDoubtTried: checked.doubt === 'worst' };
   const [start] = verdict.states;
@@ -105,7 +109,11 @@ const cellsOf = (order: CheckedOrder, { house, nameOf }: Named): readonly Beside
 };
 
 /** What is wrong first, and the most that any step could set free. */
-const summaryOf = (order: CheckedOrder, cells: readonly BesideCell[], house: House): string => {
+export const orderSummary = (
+  order: CheckedOrder,
+  cells: readonly BesideCell[],
+  house: House,
+): string => {
   const { broken, refused } = order.verdict;
   const mostJ = mostOf(cells.map(({ energyJ }) => energyJ));
   const energy =
@@ -126,7 +134,7 @@ export const ordersBeside = (
   right: CheckedOrder,
   named: Named,
 ): OrdersBeside => {
-  const [ofLeft, ofRight] = [cellsOf(left, named), cellsOf(right, named)];
+  const [ofLeft, ofRight] = [orderCells(left, named), orderCells(right, named)];
   const count = Math.max(ofLeft.length, ofRight.length);
   return {
     rows: Array.from({ length: count }, (_, number) => ({
@@ -134,7 +142,7 @@ export const ordersBeside = (
       left: ofLeft[number] ?? null,
       right: ofRight[number] ?? null,
     })),
-    left: summaryOf(left, ofLeft, named.house),
-    right: summaryOf(right, ofRight, named.house),
+    left: orderSummary(left, ofLeft, named.house),
+    right: orderSummary(right, ofRight, named.house),
   };
 };

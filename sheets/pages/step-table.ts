@@ -1,8 +1,8 @@
 /** The steps of an order as rows: a group for each, which no page parts. */
 import type { House } from '#house';
+import { type CheckedOrder, stepsBetween } from '#orders';
 import { FOOT, GRAVITY, POUND } from '#quantities';
 import type { Step } from '#state';
-import { type CheckedOrder, stepsBetween } from '../order.ts';
 import type { Inline, Row, SheetData, Table, Words } from '../sheet.ts';
 import { blank, box, strong } from '../sheet.ts';
 import type { SaidStep } from '../words/say-step.ts';

@@ -1,12 +1,12 @@
 /** The strike of one set, step by step, from an order that was replayed and not refused. */
 import type { SetAssessment } from '#assessment';
+import { type CheckedOrder, stepsBetween, whyNotPrinted } from '#orders';
 import { fail, ok, type Refusal, type Result, refusal } from '#outcome';
 import { hangName, type SheetContext } from '../context.ts';
-import { type CheckedOrder, orderCode, stepsBetween, whyNotPrinted } from '../order.ts';
+import { orderCode } from '../order-code.ts';
 import { besideWords, makeSheet, setDependsOn, voidWords } from '../page-parts.ts';
 import { SHEET_REFUSALS } from '../refusal-codes.ts';
 import type { Sheet } from '../sheet.ts';
-import type { OrderWords } from '../words/say-standing.ts';
 import { sayStep } from '../words/say-step.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 import { lockedOutNotice } from './locked-out.ts';
@@ -17,19 +17,8 @@ import {
   restraintBlocks,
   startBlocks,
 } from './order-blocks.ts';
+import { orderWordsFor } from './order-words.ts';
 import { stepData, stepTable } from './step-table.ts';
-
-const wordsFor = (
-  { house }: SheetContext,
-  { takeoffs }: SetAssessment,
-  { physics, checked }: CheckedOrder,
-): OrderWords => ({
-  house,
-  physics,
-  nameOf: (id) => takeoffs.find(({ item }) => item.id === id)?.item.name ?? id,
-  isDoubtTried: checked.doubt === 'worst',
-  areFaultsTried: checked.faults === 'check',
-});
 
 const carriesPerson = ({ takeoffs }: SetAssessment): boolean =>
   takeoffs.some(({ item }) => item.carriesPerson);
@@ -58,7 +47,7 @@ export const strikeSheet = (
     const accepted = 'a strike of this set, replayed to its end with nothing broken';
     return fail(refusal(SHEET_REFUSALS.notToWorkBy.code, id, { found: why, accepted }));
   }
-  const words = wordsFor(context, set, order);
+  const words = orderWordsFor(context, set, order);
   const said = stepsBetween(order).map((between) => ({
     act: between.step.act,
     said: sayStep(between, words),

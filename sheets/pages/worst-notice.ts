@@ -1,6 +1,6 @@
 /** The first thing on a balance card: the worst height, which way, and whether the lock has it. */
 import { heavySide, tradeWord } from '#drawings';
-import type { House } from '#house';
+import { type House, type LineSet, lockHoldOf } from '#house';
 import { GRAVITY } from '#quantities';
 import type { Notice, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
@@ -20,22 +20,23 @@ const lockWords = (house: House, limitN: number): string =>
 
 export type NoticeContext = {
   readonly house: House;
+  readonly lineSet: LineSet;
   /** Whether somebody stated a tolerance for every mass; else nothing is said of the worst case. */
   readonly isDoubtWhole: boolean;
 };
 
 const againstLock = (
   worst: Worst,
-  { house, isDoubtWhole }: NoticeContext,
+  { house, lineSet, isDoubtWhole }: NoticeContext,
 ): { readonly degree: Notice['degree']; readonly words: string } => {
-  const { lockLimit } = house.rules;
-  if (!lockLimit.known) {
+  const hold = lockHoldOf(lineSet, house.rules);
+  if (!hold.known) {
     return {
       degree: 'caution',
-      words: 'The house gives no limit for the lock: nothing is known to hold it.',
+      words: 'What the lock may hold is not known: nothing is known to hold it.',
     };
   }
-  const limitN = lockLimit.value;
+  const limitN = hold.value;
   const lock = lockWords(house, limitN);
   const pastKg = (Math.abs(worst.any.valueN) - limitN) / GRAVITY;
   if (pastKg > 0) {

@@ -1,7 +1,7 @@
 /** Bricks on and off: one at a time, counted aloud, each handled by the loaders of one gallery. */
 import type { House } from '#house';
+import type { StepBetween } from '#orders';
 import type { Step } from '#state';
-import type { StepBetween } from '../order.ts';
 import { type Deed, deedOf } from './deed.ts';
 import { filled } from './fill-words.ts';
 import { height } from './say-set.ts';

@@ -1,6 +1,7 @@
 /** The set in motion: flown from one height to another, or eased an inch off its stop. */
+
+import type { StepBetween } from '#orders';
 import type { Step } from '#state';
-import type { StepBetween } from '../order.ts';
 import { AS_BEFORE, type Deed, deedOf } from './deed.ts';
 import { height } from './say-set.ts';
 import { type OrderWords, restraintName, sayForce } from './say-standing.ts';

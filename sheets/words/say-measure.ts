@@ -14,6 +14,14 @@ export type SayOptions = {
 const HOUR_S = 3600;
 const MINUTE_S = 60;
 
+const DAY_S = 86_400;
+
+/** From a month on nobody counts hours: `365 days`. */
+const A_MONTH_S = 30 * DAY_S;
+
+const sayDays = (seconds: number, round: Rounding): string =>
+  `${{ up: Math.ceil, down: Math.floor, nearest: Math.round }[round](seconds / DAY_S)} days`;
+
 /** From an hour on in hours and minutes, as a watch says it: `4 h`, `22 h 37 min`. */
 const sayHours = (seconds: number, round: Rounding): string => {
   const whole = { up: Math.ceil, down: Math.floor, nearest: Math.round }[round];
@@ -28,6 +36,7 @@ export const sayMeasure = (
   house: Pick<House, 'units' | 'words'>,
   { round = 'nearest', style = 'sheet' }: SayOptions = {},
 ): string => {
+  if (kind === 'duration' && value >= A_MONTH_S) return sayDays(value, round);
   if (kind === 'duration' && value >= HOUR_S) return sayHours(value, round);
   return kind === 'imbalance'
     ? formatImbalance(newtons(value), house.units, {

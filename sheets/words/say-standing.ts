@@ -85,11 +85,12 @@ const heldSentence = (heldBy: string): string =>
   heldBy.startsWith('against ') ? `Held ${heldBy.replaceAll(': ', ' by ')}.` : `Held by ${heldBy}.`;
 
 /** What the judge found to hold it, and whether that leans on the lock past its planning limit. */
-export const heldWords = ({ heldBy, limit }: OrderState, house: House): string => {
+export const heldWords = ({ heldBy, limit, standing }: OrderState, house: House): string => {
   const held = filled(heldSentence(heldBy), house);
-  return limit === 'nominal'
-    ? `${held} ${filled('Past the planning limit of the lock: nobody in its path.', house)}`
-    : held;
+  if (limit !== 'nominal') return held;
+  const isClosed = standing.closed.some(({ zone }) => zone === 'run');
+  const path = isClosed ? 'nobody in its path.' : 'close the run before anything is done.';
+  return `${held} ${filled(`Past the planning limit of the lock: ${path}`, house)}`;
 };
 
 const RESTRAINT_NAMES: Readonly<Record<Restraint['kind'], string>> = {

@@ -1,6 +1,7 @@
 /** The words of a step: every kind of step has all its parts, and none of them only a sign. */
 import { describe, expect, it } from 'vitest';
 import type { House } from '#house';
+import { stepsBetween } from '#orders';
 import { newtons, POUND_FORCE } from '#quantities';
 import type { OrderState } from '#rules';
 import type { Restraint, Step } from '#state';
@@ -17,7 +18,6 @@ import {
   strikeOf,
 } from '../example-orders.ts';
 import { exampleContext } from '../example-sheets.ts';
-import { stepsBetween } from '../order.ts';
 import { energyWords } from './say-energy.ts';
 import { balanceWords, heldWords, platesWords, restraintWords } from './say-standing.ts';
 import { type SaidStep, sayStep } from './say-step.ts';
@@ -202,8 +202,10 @@ describe('what to expect after a step', () => {
     });
     expect(heldWords(both, context.house)).toBe(
       'Held against going in by the low stop; against going out by the rope lock. ' +
-        'Past the planning limit of the lock: nobody in its path.',
+        'Past the planning limit of the lock: close the run before anything is done.',
     );
+    const shut = { ...both, standing: { ...both.standing, closed: [{ zone: 'run' } as const] } };
+    expect(heldWords(shut, context.house)).toMatch(/lock: nobody in its path\.$/);
     const balanced = stateWith(0, 0, { heldBy: 'its balance', limit: null });
     expect(heldWords(balanced, context.house)).toBe('Held by its balance.');
   });

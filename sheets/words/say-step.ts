@@ -1,10 +1,11 @@
 /** One step of an order in the words of a crew: who, where, what, and what to expect after it. */
+
+import type { StepBetween } from '#orders';
 import { unreachable } from '#outcome';
 import type { Standing, Step } from '#state';
-import type { StepBetween } from '../order.ts';
 import type { Deed } from './deed.ts';
 import { filled } from './fill-words.ts';
-import { isIn } from './move-deeds.ts';
+import { onTheWay } from './on-the-way.ts';
 import { height } from './say-set.ts';
 import {
   balanceWords,
@@ -29,23 +30,6 @@ export type SaidStep = Deed & {
   readonly clear: string | null;
   /** Proofs that only people can give; none of them is replaced by the list. */
   readonly proofs: readonly string[];
-};
-
-/** The worst that the set passes between two heights, each way, N; null where nothing does. */
-const onTheWay = (
-  step: Extract<Step, { readonly act: 'fly' }>,
-  between: StepBetween,
-  { physics }: OrderWords,
-): { readonly lowN: number; readonly highN: number } | null => {
-  const { before, after } = between;
-  const { stack } = before.standing;
-  const { items } = (isIn(step, between) ? before : after).standing;
-  const [lowM, highM] = [before.standing.height, after.standing.height].toSorted((a, b) => a - b);
-  const passed = physics
-    .curve({ stack, items })
-    .filter(({ heightM }) => heightM > (lowM ?? 0) && heightM < (highM ?? 0))
-    .flatMap(({ belowN, aboveN }) => [belowN, aboveN]);
-  return passed.length === 0 ? null : { lowN: Math.min(...passed), highN: Math.max(...passed) };
 };
 
 /** Only what the two ends do not show: more than at either of them. */

@@ -1,7 +1,8 @@
 /** What each kind of step asks of a crew: who, where, what, the words called, when to stop. */
+
+import type { StepBetween } from '#orders';
 import { unreachable } from '#outcome';
 import type { Step } from '#state';
-import type { StepBetween } from '../order.ts';
 import { brickDeed } from './brick-deeds.ts';
 import { AS_BEFORE, type Deed, deedOf } from './deed.ts';
 import { easeDeed, flyDeed } from './move-deeds.ts';

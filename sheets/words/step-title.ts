@@ -1,7 +1,8 @@
 /** A step in a few words, for the head of a column or a row. */
+
+import type { StepBetween } from '#orders';
 import { unreachable } from '#outcome';
 import type { Step } from '#state';
-import type { StepBetween } from '../order.ts';
 import { filled } from './fill-words.ts';
 import { isIn } from './move-deeds.ts';
 import { height } from './say-set.ts';

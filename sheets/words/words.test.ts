@@ -96,6 +96,13 @@ describe('a duration in words', () => {
   const said = (seconds: number, round: 'up' | 'down') =>
     plain(sayMeasure(measure(seconds, 'duration'), us, { round }));
 
+  it('is days from a month on', () => {
+    expect(said(365 * 86_400, 'down')).toBe('365 days');
+    expect(said(30 * 86_400 + 1, 'up')).toBe('31 days');
+    expect(said(30 * 86_400 + 1, 'down')).toBe('30 days');
+    expect(said(30 * 86_400 - 60, 'down')).toBe('719 h 59 min');
+  });
+
   it('is hours and minutes from an hour on, an age rounded up and a limit down', () => {
     expect(said(4 * 3600, 'down')).toBe('4 h');
     expect(said(5.67 * 3600, 'up')).toBe('5 h 41 min');

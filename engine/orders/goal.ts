@@ -1,16 +1,18 @@
-import type { Refusal, Result } from '#outcome';
+/** How a set is to stand when the work on it is done. */
 import { ok } from '#outcome';
 import type { Metres } from '#quantities';
 import type { OrderGoal } from '#sequence';
-import { inHouseWords } from '#sheets';
 import type { HouseState, ItemPhase, SetState, Standing } from '#state';
 import { unknownSetState } from '#state';
-import { notKnown, type OrderJob } from './order-job.ts';
+import type { Assumption } from './assumption.ts';
+import { type Answer, notKnown, type OrderJob } from './job.ts';
+import { highestTrim } from './start.ts';
 
-type Answer = Result<OrderGoal, readonly Refusal[]>;
-
-/** All that the show hangs on the set, with the planned bricks; on its steel where it has one. */
-export const loadGoal = ({ set }: OrderJob, at: Metres | null): Answer => {
+/**
+ * All that the show hangs on the set, with the planned bricks; on its steel where it has one.
+ * Where no height is said, its highest trim.
+ */
+export const loadGoal = ({ set }: OrderJob, at: Metres | null): Answer<OrderGoal> => {
   const { lineSet, hang, plan } = set;
   const path = `set ${lineSet.id}`;
   if (hang === null) return notKnown(path, ['what the show hangs on it']);
@@ -23,22 +25,25 @@ export const loadGoal = ({ set }: OrderJob, at: Metres | null): Answer => {
   }
   if (!plan.known) return notKnown(path, plan.needs);
   const bricks = plan.value.stack.show.map(({ kind, count }) => [kind, count] as const);
-  return ok({ items, bricks: Object.fromEntries(bricks), height: at, service: 'in' });
+  const height = at ?? highestTrim(set);
+  return ok({ items, bricks: Object.fromEntries(bricks), height, service: 'in' });
 };
 
 /** What is taken for granted of the goal, where the show does not say it in so many words. */
-export const goalWords = ({ house, set }: OrderJob, goal: OrderGoal): readonly string[] =>
-  goal.service === 'deadHung' && Object.keys(goal.bricks).length === 0
-    ? [
-        inHouseWords(
-          `Set ${set.lineSet.id} is to hang on steel with pipe weight only, no show bricks.`,
-          house,
-        ),
-      ]
+export const goalAssumptions = (
+  { set }: OrderJob,
+  { service, bricks }: OrderGoal,
+): readonly Assumption[] =>
+  service === 'deadHung' && Object.keys(bricks).length === 0
+    ? [{ is: 'steelWithPipeWeight', set: set.lineSet.id }]
     : [];
 
 /** Everything away and the pipe weight alone on the arbor. */
-export const strikeGoal = ({ set }: OrderJob, start: Standing, at: Metres | null): Answer => {
+export const strikeGoal = (
+  { set }: OrderJob,
+  start: Standing,
+  at: Metres | null,
+): Answer<OrderGoal> => {
   const known = (set.hang?.items ?? []).map(({ id }) => id);
   const ids = [...new Set([...known, ...Object.keys(start.items)])];
   return ok({
@@ -50,7 +55,11 @@ export const strikeGoal = ({ set }: OrderJob, start: Standing, at: Metres | null
 };
 
 /** As another record has the set: its bricks, its items, and its height where one is said. */
-export const stateGoal = ({ set }: OrderJob, wanted: HouseState, at: Metres | null): Answer => {
+export const stateGoal = (
+  { set }: OrderJob,
+  wanted: HouseState,
+  at: Metres | null,
+): Answer<OrderGoal> => {
   const { id } = set.lineSet;
   const { height, stack, items, service }: SetState = wanted.sets[id] ?? unknownSetState;
   const needs = [

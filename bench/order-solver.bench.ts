@@ -6,9 +6,9 @@
  */
 import fc from 'fast-check';
 import { FOOT } from '#quantities';
-import { parted, wholeGraph } from '../engine/sequence/example-search.ts';
-import { leastCost, openHighs } from '../engine/sequence/example-solver.ts';
-import { costOf, gridOf, planned, slowJob, task } from '../engine/sequence/small-jobs.contract.ts';
+import { leastCost, openHighs } from '../validation/sequence/general-solver.ts';
+import { parted, wholeGraph } from '../validation/sequence/slow-search.ts';
+import { costOf, gridOf, planned, slowJob, task } from '../validation/sequence/small-jobs.ts';
 
 const SEED = 31_415;
 const SAMPLES = 24;

@@ -55,17 +55,20 @@ export const arborPlates = (
     width,
     scale,
     bottomM,
+    thicker = 1,
   }: {
     readonly x: number;
     readonly width: number;
     readonly scale: HeightScale;
     readonly bottomM: number;
+    /** On a small drawing plates are drawn so many times as thick, and it says so. */
+    readonly thicker?: number;
   },
 ): readonly Shape[] => {
   const stack = platesOf(runs, house);
   if (stack === null) return [];
   const floorM = bottomM + (arbor.panThickness.known ? arbor.panThickness.value : 0);
-  const yOf = (aboveM: number) => heightToY(scale, floorM + aboveM);
+  const yOf = (aboveM: number) => heightToY(scale, floorM + aboveM * thicker);
   const inner = width - 3;
   let ruledAt = Number.POSITIVE_INFINITY;
   const solid = stack.bands

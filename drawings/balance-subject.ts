@@ -2,7 +2,7 @@
 import type { SetAssessment, TrimBalance } from '#assessment';
 import type { BalanceCurve, BalanceSet } from '#balance';
 import { contactInterval } from '#balance';
-import type { House, Known } from '#house';
+import { type House, type Known, lockHoldOf } from '#house';
 
 /** A straight piece of the curve between two heights, with the edges that contact leaves open. */
 export type Stretch = {
@@ -98,7 +98,7 @@ export const balanceSubject = (
   after?: number,
 ): BalanceSubject | MissingSubject => {
   const bounds = {
-    lockN: numberOf(house.rules.lockLimit),
+    lockN: numberOf(lockHoldOf(set.lineSet, house.rules)),
     handsN: handsAtBatten(set, house),
   };
   if (set.plan.known) {

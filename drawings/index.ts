@@ -19,8 +19,12 @@ export type { HeightScale } from './height-scale.ts';
 export { fitHeights, heightToY } from './height-scale.ts';
 export type { HungOptions } from './hung-drawing.ts';
 export { hungDrawing } from './hung-drawing.ts';
+export { letFall } from './let-fall.ts';
 export { linesOfText, textWidth } from './lettering.ts';
 export { suspensionSentence } from './no-arbor.ts';
+export { plateExaggeration } from './order-frame.ts';
+export { orderHoldsDrawing } from './order-holds.ts';
+export { type OrderMoment, orderStepDrawing, orderZoneDrawing } from './order-step.ts';
 export type { HatchForm, Medium, Palette } from './pens.ts';
 export {
   DASHES,

@@ -73,6 +73,7 @@ export const HATCHES: Readonly<Record<Hatch, HatchForm>> = {
   cut: { tile: 5, angle: 45, pen: 'ink', lineWidth: 0.9, dots: false },
   notHeld: { tile: 7, angle: -45, pen: 'red', lineWidth: 1, dots: false },
   planned: { tile: 6, angle: -45, pen: 'line', lineWidth: 0.6, dots: false },
+  closed: { tile: 8, angle: -45, pen: 'line', lineWidth: 1.4, dots: false },
   hands: { tile: 9, angle: 0, pen: 'line', lineWidth: 1.8, dots: true },
 };
 

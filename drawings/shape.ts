@@ -13,8 +13,11 @@ export type Weight = 'hair' | 'thin' | 'mid' | 'thick' | 'curve' | 'pencil';
 /** Other: another position of the same thing. Plan: not there yet. Centre: datum or zero. */
 export type Dash = 'hidden' | 'other' | 'plan' | 'centre';
 
-/** Lock: held by the lock. Cut: building. Hands: their reach; they move and do not hold. */
-export type Hatch = 'lock' | 'cut' | 'notHeld' | 'planned' | 'hands';
+/**
+ * Lock: held by the lock. Cut: building. Hands: their reach; they move and do not hold. Closed: a
+ * zone with a marshal at its edge and nobody in it.
+ */
+export type Hatch = 'lock' | 'cut' | 'notHeld' | 'planned' | 'closed' | 'hands';
 
 export type Style = {
   readonly stroke?: Pen;

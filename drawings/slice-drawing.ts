@@ -1,6 +1,6 @@
 /** The balance of one set in one row: a slice of its curve that can be compared down a column. */
 import type { SetAssessment, SetPlan } from '#assessment';
-import type { House } from '#house';
+import { type House, lockHoldOf } from '#house';
 import { stretchesOf } from './balance-subject.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { group, line, point, polygon, polyline } from './shape.ts';
@@ -106,7 +106,7 @@ const nowShape = (nowN: number, { xOf, middle }: SliceFrame): Shape => {
 export const sliceDrawing = (set: SetAssessment, house: House, options: SliceOptions): Drawing => {
   const { width, height, nowN } = options;
   const frame = frameOf(house, options);
-  const { lockLimit } = house.rules;
+  const lock = lockHoldOf(set.lineSet, house.rules);
   const zero = line(frame.xOf(0), frame.middle - 3, frame.xOf(0), frame.middle + 3, {
     stroke: 'line',
     weight: 'thin',
@@ -135,7 +135,7 @@ export const sliceDrawing = (set: SetAssessment, house: House, options: SliceOpt
     title: `Balance of set ${set.lineSet.id}`,
     shapes: [
       zero,
-      ...(lockLimit.known ? bracketShapes(lockLimit.value, frame, height) : []),
+      ...(lock.known ? bracketShapes(lock.value, frame, height) : []),
       ...bareBar,
       ...planned,
       ...(nowN === undefined ? [] : [nowShape(nowN, frame)]),

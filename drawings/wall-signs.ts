@@ -3,7 +3,7 @@
  * alone. Restraints have a direction and never add up; what is not known is the sign `unknown`.
  */
 import type { SetAssessment } from '#assessment';
-import type { House } from '#house';
+import { type House, lockHoldOf } from '#house';
 import { isStale } from '#state';
 import type { GlyphName } from './glyphs.ts';
 import { tradeWord } from './trade-words.ts';
@@ -65,12 +65,12 @@ const heldByStop = ({ lineSet, recorded }: SetAssessment, { low, high }: Span): 
   return false;
 };
 
-const heldByLock = ({ recorded }: SetAssessment, house: House, { low, high }: Span) => {
+const heldByLock = ({ recorded, lineSet }: SetAssessment, house: House, { low, high }: Span) => {
   const { lock } = recorded.state;
-  const { lockLimit } = house.rules;
+  const hold = lockHoldOf(lineSet, house.rules);
   if (lock === 'open') return false;
-  if (lock === null || !lockLimit.known) return null;
-  return Math.max(Math.abs(low), Math.abs(high)) <= lockLimit.value;
+  if (lock === null || !hold.known) return null;
+  return Math.max(Math.abs(low), Math.abs(high)) <= hold.value;
 };
 
 /** One restraint that alone resists each way the set could go, within its reach. */

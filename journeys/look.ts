@@ -14,6 +14,9 @@ const SCREENS: Readonly<Record<string, string>> = {
   'set-M1': '/set/M1',
   'set-D3': '/set/D3',
   'set-4-empty': '/set/4',
+  'order-9-strike': '/order/9?job=strike',
+  'order-11-load': '/order/11?job=load',
+  'order-D3-none': '/order/D3?job=load',
   sheets: '/sheets',
   'sheets-card-11': '/sheets/balance-card/11',
   'sheets-hanging-card-5': '/sheets/hanging-card/5',
@@ -42,6 +45,8 @@ try {
       for (const [name, path] of Object.entries(SCREENS)) {
         if (!name.includes(part)) continue;
         await goTo(page, path);
+        // An order is searched for on another thread, and the picture waits for it.
+        await page.waitForFunction(() => document.querySelector('.order-sum[role]') === null);
         await page.evaluate(() => document.fonts.ready.then(() => undefined));
         // A frame that stays in sight would else be drawn across the middle of a long picture.
         const height = await page.evaluate(() => document.documentElement.scrollHeight);

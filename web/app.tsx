@@ -21,6 +21,9 @@ import { SelfCheckNotice } from './self-check/self-check-notice.tsx';
 import { useSelfChecks } from './self-check/use-checks.ts';
 
 const SetPage = lazy(async () => ({ default: (await import('./set/set-page.tsx')).SetPage }));
+const OrderPage = lazy(async () => ({
+  default: (await import('./order/order-page.tsx')).OrderPage,
+}));
 const SheetsPage = lazy(async () => ({
   default: (await import('./sheets-page/sheets-page.tsx')).SheetsPage,
 }));
@@ -76,7 +79,7 @@ const useReckoning = ({ house, show, state }: InView, clockMs: number) => {
 
 /** The set that a screen is about, its sheets too; null where it is about all. */
 const setOf = (place: Place): string | null => {
-  if (place.kind === 'set') return place.set;
+  if (place.kind === 'set' || place.kind === 'order') return place.set;
   return place.kind === 'sheets' ? (place.sheet?.split('/')[1] ?? null) : null;
 };
 
@@ -92,7 +95,7 @@ const useSetInHand = (place: Place, work: Reckoning | null) => {
 };
 
 const titleOf = (place: Place, { sets }: Reckoning): string => {
-  if (place.kind !== 'set')
+  if (place.kind !== 'set' && place.kind !== 'order')
     return {
       hangList: 'Hang list',
       sheets: 'Sheets',
@@ -101,7 +104,8 @@ const titleOf = (place: Place, { sets }: Reckoning): string => {
       nowhere: 'Nowhere',
     }[place.kind];
   const hang = sets.find(({ id }) => id === place.set)?.set.hang;
-  return `Set ${place.set}, ${hang?.name ?? 'empty'}`;
+  const set = `${place.set}, ${hang?.name ?? 'empty'}`;
+  return place.kind === 'set' ? `Set ${set}` : `Order of work, set ${set}`;
 };
 
 const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView }) => {
@@ -153,7 +157,8 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
 };
 
 /** A screen that failed is tried afresh when another is opened. */
-const placeKey = (place: Place): string => (place.kind === 'set' ? `set ${place.set}` : place.kind);
+const placeKey = (place: Place): string =>
+  place.kind === 'set' || place.kind === 'order' ? `${place.kind} ${place.set}` : place.kind;
 
 type ScreenProps = {
   readonly place: Place;
@@ -168,6 +173,8 @@ const Screen = ({ place, setInHand, onTake, open }: ScreenProps) => {
       return <HangListPage setInHand={setInHand} onTake={onTake} />;
     case 'set':
       return <SetPage id={place.set} />;
+    case 'order':
+      return <OrderPage place={place} />;
     case 'sheets':
       return <SheetsPage id={place.sheet} />;
     case 'house':

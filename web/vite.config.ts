@@ -14,6 +14,9 @@ const PURE = new RegExp(
   `[\\\\/](${ROOMS.join('|')})[\\\\/][^?]*\\.ts$|node_modules[\\\\/]zod[\\\\/]`,
 );
 
+/** The pure rooms do nothing when they are opened, so what no screen asks for stays out. */
+const treeshake = { moduleSideEffects: (id: string): boolean => !PURE.test(id) };
+
 /** The server that answers while these screens are worked on. */
 const ANSWERS = `http://127.0.0.1:${process.env['COUNTERPOISE_PORT'] ?? 4747}`;
 
@@ -31,11 +34,9 @@ export default defineConfig({
     target: 'es2023',
     // A font inside the style sheet would be loaded by everybody, also where it is not drawn.
     assetsInlineLimit: 0,
-    rolldownOptions: {
-      // The pure rooms do nothing when they are opened, so what no screen asks for stays out.
-      treeshake: { moduleSideEffects: (id) => !PURE.test(id) },
-    },
+    rolldownOptions: { treeshake },
   },
+  worker: { format: 'es', rolldownOptions: { treeshake } },
   server: {
     host: '127.0.0.1',
     proxy: {

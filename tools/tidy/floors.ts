@@ -49,6 +49,8 @@ export const ROOMS: readonly Room[] = [
   engine('assessment', 9),
   // A judge who shares the planner's code shares its mistakes.
   { ...engine('rules', 10), highest: 5, typesOnly: ['assessment'] },
+  // The search and the judge meet here, and nowhere below.
+  engine('orders', 11),
   {
     name: 'documents',
     folder: 'documents',

@@ -12,6 +12,8 @@ describe('address', () => {
     '/set/11',
     '/set/D3?house=kestlemere&show=vell',
     '/set/A%2FB',
+    '/order/9',
+    '/order/9?job=strike&from=recorded&house=kestlemere&show=vell',
     '/sheets',
     '/sheets/balance-card/11?house=kestlemere',
     '/self-check',
@@ -27,6 +29,12 @@ describe('address', () => {
   it('says that it does not know a place, instead of showing another', () => {
     expect(there('/set').place).toEqual({ kind: 'nowhere', path: '/set' });
     expect(there('/live').place).toEqual({ kind: 'nowhere', path: '/live' });
+  });
+
+  it('leaves a job or a start open that it does not know', () => {
+    const place = { kind: 'order', set: '9', job: null, from: null };
+    expect(there('/order/9?job=juggle&from=here').place).toEqual(place);
+    expect(there('/order').place).toEqual({ kind: 'nowhere', path: '/order' });
   });
 
   it('keeps a broken escape as it was typed', () => {

@@ -1,9 +1,20 @@
 /** The address bar names what is shown, so that a link or a label on an arbor opens it again. */
 import { unreachable } from '#outcome';
 
+/** How the set stands before the first step: a person says bare, the plan has it, the record. */
+export type OrderStartName = 'bare' | 'planned' | 'recorded';
+export type OrderJobName = 'load' | 'strike' | 'change';
+
 export type Place =
   | { readonly kind: 'hangList' }
   | { readonly kind: 'set'; readonly set: string }
+  /** The order of work of one set; null where the address leaves the job or the start open. */
+  | {
+      readonly kind: 'order';
+      readonly set: string;
+      readonly job: OrderJobName | null;
+      readonly from: OrderStartName | null;
+    }
   /** The list of sheets, or one of them: `balance-card/11`. */
   | { readonly kind: 'sheets'; readonly sheet: string | null }
   | { readonly kind: 'house' }
@@ -25,13 +36,24 @@ const decoded = (part: string): string => {
   }
 };
 
-const placeOf = (path: string): Place => {
+const JOBS: readonly OrderJobName[] = ['load', 'strike', 'change'];
+const STARTS: readonly OrderStartName[] = ['bare', 'planned', 'recorded'];
+
+const orderOf = (set: string, asked: URLSearchParams): Place => ({
+  kind: 'order',
+  set,
+  job: JOBS.find((job) => job === asked.get('job')) ?? null,
+  from: STARTS.find((from) => from === asked.get('from')) ?? null,
+});
+
+const placeOf = (path: string, asked: URLSearchParams): Place => {
   const [first = '', ...rest] = path
     .split('/')
     .filter((part) => part !== '')
     .map(decoded);
   if (first === '' || (first === 'hang-list' && rest.length === 0)) return { kind: 'hangList' };
   if (first === 'set' && rest.length === 1) return { kind: 'set', set: rest[0] ?? '' };
+  if (first === 'order' && rest.length === 1) return orderOf(rest[0] ?? '', asked);
   if (first === 'sheets') {
     return { kind: 'sheets', sheet: rest.length === 0 ? null : rest.join('/') };
   }
@@ -45,6 +67,8 @@ const pathOf = (place: Place): string => {
       return '/hang-list';
     case 'set':
       return `/set/${encodeURIComponent(place.set)}`;
+    case 'order':
+      return `/order/${encodeURIComponent(place.set)}`;
     case 'sheets':
       return place.sheet === null
         ? '/sheets'
@@ -63,12 +87,14 @@ const pathOf = (place: Place): string => {
 /** From the parts of a URL. */
 export const readAddress = (path: string, query: string): Address => {
   const asked = new URLSearchParams(query);
-  return { place: placeOf(path), house: asked.get('house'), show: asked.get('show') };
+  return { place: placeOf(path, asked), house: asked.get('house'), show: asked.get('show') };
 };
 
 /** The path with its query, as it goes into the address bar. */
 export const writeAddress = ({ place, house, show }: Address): string => {
   const asked = new URLSearchParams();
+  if (place.kind === 'order' && place.job !== null) asked.set('job', place.job);
+  if (place.kind === 'order' && place.from !== null) asked.set('from', place.from);
   if (house !== null) asked.set('house', house);
   if (show !== null) asked.set('show', show);
   const query = asked.toString();

@@ -34,7 +34,9 @@ const idOf = (document: InView['house']): string => String(document.document['id
 
 /** A sheet or a set of one house may not be in another, so a switch goes to the list. */
 const placeIn = (address: Address): Place =>
-  address.place.kind === 'set' ? { kind: 'hangList' } : address.place;
+  address.place.kind === 'set' || address.place.kind === 'order'
+    ? { kind: 'hangList' }
+    : address.place;
 
 const Names = ({ open, view }: { readonly open: Open; readonly view: InView }) => {
   const address = useAddress();
@@ -99,7 +101,12 @@ export const TitleStrip = ({ open, view, ids, setInHand }: StripProps) => {
   const workspaces: readonly (readonly [string, Place])[] = [
     ['House', { kind: 'house' }],
     ['Hang list', { kind: 'hangList' }],
-    ...(setInHand === null ? [] : [['Set', { kind: 'set', set: setInHand }] as const]),
+    ...(setInHand === null
+      ? []
+      : ([
+          ['Set', { kind: 'set', set: setInHand }],
+          ['Order', { kind: 'order', set: setInHand, job: null, from: null }],
+        ] as const)),
     ['Sheets', { kind: 'sheets', sheet: null }],
   ];
   return (

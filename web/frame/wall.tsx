@@ -4,6 +4,7 @@
  */
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
 import { wallDrawing } from '#drawings';
+import type { Place } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { go, useAddress } from '../address/use-address.ts';
 import { DrawingView } from '../drawing/drawing-view.tsx';
@@ -60,16 +61,21 @@ const useRoomyColumns = (size: WallSize, room: number, count: number): WallSize 
   return useMemo(() => ({ ...size, columnWidth: roomy }), [size, roomy]);
 };
 
+/** A set chosen on the wall opens on the screen that is about one set, if one is open. */
+const placeFor = (set: string, isOrder: boolean): Place =>
+  isOrder ? { kind: 'order', set, job: null, from: null } : { kind: 'set', set };
+
 type ColumnProps = {
   readonly column: ReturnType<typeof wallDrawing>['columns'][number];
+  readonly isOrder: boolean;
   readonly isInHand: boolean;
   readonly isEntry: boolean;
 };
 
-const Column = memo(({ column, isInHand, isEntry }: ColumnProps) => (
+const Column = memo(({ column, isOrder, isInHand, isEntry }: ColumnProps) => (
   <li data-set={column.set} className={isInHand ? 'in-hand' : undefined}>
     <Link
-      to={{ kind: 'set', set: column.set }}
+      to={placeFor(column.set, isOrder)}
       isHere={isInHand}
       name={column.name}
       tabIndex={isEntry ? 0 : -1}
@@ -83,6 +89,7 @@ Column.displayName = 'Column';
 export const Wall = ({ setInHand, onTake }: WallProps) => {
   const { assessment, house, nowMs } = useWork();
   const { place } = useAddress();
+  const isOrder = place.kind === 'order';
   const [section, room] = useWidth<HTMLElement>();
   const size = useRoomyColumns(useWallSize(), room, assessment.sets.length);
   const wall = useMemo(
@@ -95,7 +102,7 @@ export const Wall = ({ setInHand, onTake }: WallProps) => {
   const [entry] = order.includes(setInHand ?? '') ? [setInHand] : order;
   const take = (set: string): void => {
     onTake(set);
-    if (place.kind === 'set') go({ kind: 'set', set }, { replace: true });
+    if (place.kind === 'set' || isOrder) go(placeFor(set, isOrder), { replace: true });
     scroller.current?.querySelector<HTMLElement>(`[data-set="${CSS.escape(set)}"] a`)?.focus();
   };
   const press = (event: React.KeyboardEvent): void => {
@@ -120,6 +127,7 @@ export const Wall = ({ setInHand, onTake }: WallProps) => {
               <Column
                 key={column.set}
                 column={column}
+                isOrder={isOrder}
                 isInHand={column.set === setInHand}
                 isEntry={column.set === entry}
               />

@@ -55,7 +55,7 @@ export const HangListKey = ({ house }: { readonly house: House }) => {
   return (
     <div className="keys">
       <ul className="key-lines" aria-label="Key to the balance column">
-        <KeyLine drawing={BRACKETS} words={`the lock, ${lock}`} />
+        <KeyLine drawing={BRACKETS} words={`the lock, ${lock}; less where its own test says so`} />
         <KeyLine drawing={FREE} words={`free of the ${deck}, over the travel`} />
         <KeyLine drawing={BARE} words={`empty, bare ${tradeWord(house, 'batten')}`} />
         <KeyLine

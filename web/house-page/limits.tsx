@@ -37,6 +37,11 @@ const ruleLines = (house: House): readonly Line[] => {
   return [
     { words: 'rope lock, most imbalance', known: rules.lockLimit, kind: 'force', round: 'down' },
     {
+      words: 'rope lock, tested again after',
+      known: rules.lockTestEverySeconds,
+      kind: 'duration',
+    },
+    {
       words: `${handLine}, working load`,
       known: rules.handLineLimit,
       kind: 'force',

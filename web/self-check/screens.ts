@@ -13,8 +13,11 @@ export const restsOn = (place: Place): readonly Calculation[] => {
   switch (place.kind) {
     case 'hangList':
     case 'set':
-    case 'sheets':
       return ALL;
+    case 'sheets':
+      return [...ALL, 'motion'];
+    case 'order':
+      return [...WALL, 'motion'];
     case 'house':
       return [...WALL, 'lines'];
     case 'selfCheck':

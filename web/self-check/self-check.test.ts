@@ -143,12 +143,21 @@ describe('what a screen says of it', () => {
   it.each([
     { kind: 'hangList' },
     { kind: 'set', set: '1' },
+    { kind: 'order', set: '1', job: null, from: null },
     { kind: 'sheets', sheet: null },
     { kind: 'house' },
     { kind: 'selfCheck' },
   ] as const)('rests on what the wall rests on: $kind', (place) => {
     const rests = restsOn(place);
     for (const one of ['house', 'takeoff', 'balance', 'bricks']) expect(rests).toContain(one);
+  });
+
+  it('is what an order would set free, on the screens that show one', () => {
+    const checks = { browser: doneWith([caseOf('motion', 9)]), server: well };
+    const order = { kind: 'order', set: '9', job: null, from: null } as const;
+    expect(failingOn(order, checks)).toMatchObject([{ who: 'browser' }]);
+    expect(failingOn({ kind: 'sheets', sheet: 'strike-sheet/9' }, checks)).toHaveLength(1);
+    expect(failingOn({ kind: 'set', set: '9' }, checks)).toEqual([]);
   });
 
   it('is in a few words what both found, the gravest first', () => {

@@ -1,6 +1,7 @@
 /** One set whole: how it stands, how it balances over its travel, its bricks, its checks. */
 import { tradeWord } from '#drawings';
 import type { Basis } from '#house';
+import { Link } from '../address/link.tsx';
 import { BattenPart } from '../batten/batten-part.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
@@ -69,9 +70,16 @@ const OneSet = ({ each }: { readonly each: SetReckoning }) => {
           <section aria-labelledby="print-head">
             <h2 id="print-head">Print</h2>
             {card === undefined ? null : <PrintLinks sheet={card} />}
-            <p className="quiet">
-              Not an order of work: no {tradeWord(house, 'bricks')} go on or come off by it.
-            </p>
+            {isHung && each.set.lineSet.arbor !== null ? (
+              <p>
+                <Link to={{ kind: 'order', set: each.id, job: null, from: null }}>
+                  The order of work of this set
+                </Link>
+                <span className="quiet">
+                  : a card is not one, no {tradeWord(house, 'bricks')} go on or come off by it.
+                </span>
+              </p>
+            ) : null}
           </section>
         </div>
         <SetFindings each={each} degree="others" />

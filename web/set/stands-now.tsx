@@ -1,5 +1,6 @@
 /** How the set stands by the last record: direction in words, what holds it, who says so. */
 import { type GlyphName, glyphWord, tradeWord, wallSigns } from '#drawings';
+import { lockHoldOf } from '#house';
 import { sayMeasure, sayMoment } from '#sheets';
 import { Glyph } from '../drawing/glyph-view.tsx';
 import { knownBy } from '../hang-list/known-by.tsx';
@@ -52,10 +53,8 @@ const holdFact = ({ set }: SetReckoning, work: Work): Fact => {
     const kind = set.lineSet.suspension;
     return { glyph: null, words: 'No rope lock', more: kind === 'motor' ? 'a motor set' : 'hemp' };
   }
-  const { lockLimit } = work.house.rules;
-  const limit = lockLimit.known
-    ? `${limitSaid(lockLimit.value, work)} each way`
-    : 'limit not known';
+  const held = lockHoldOf(set.lineSet, work.house.rules);
+  const limit = held.known ? `${limitSaid(held.value, work)} each way` : 'limit not known';
   const ringed = ring === null ? 'ring not recorded' : ring === 'on' ? 'ringed' : 'ring off';
   const closed = lock === null ? 'lock not recorded' : `lock ${lock}`;
   const words = hold === 'unknown' ? 'hold not known' : glyphWord(work.house, hold);

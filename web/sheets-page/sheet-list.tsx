@@ -1,7 +1,7 @@
 /** Every sheet that the show gives: those of the whole house, then the cards set by set. */
 import { useEffect, useRef } from 'react';
 import { tradeWord } from '#drawings';
-import { SELF_CHECK_ID, type SheetContext, sheetIds, sheetOf } from '#sheets';
+import { inHouseWords, SELF_CHECK_ID, type SheetContext, sheetIds, sheetOf } from '#sheets';
 import { Link } from '../address/link.tsx';
 import { useWork } from '../reckoning/use-work.ts';
 
@@ -26,6 +26,7 @@ const SheetLink = ({
 const CardsOfSets = ({ context, chosen }: ListProps) => {
   const { house, sets } = useWork();
   const ids = new Set(sheetIds(context));
+  const strike = inHouseWords('strike', house);
   const card = (kind: string, words: string, id: string, name = `${words} card`) =>
     ids.has(`${kind}/${id}`) ? (
       <SheetLink
@@ -42,9 +43,7 @@ const CardsOfSets = ({ context, chosen }: ListProps) => {
         <tr>
           <th scope="col">set</th>
           <th scope="col">hangs there</th>
-          <th scope="col" colSpan={3}>
-            cards
-          </th>
+          <th scope="col">cards and sheets</th>
         </tr>
       </thead>
       <tbody>
@@ -52,14 +51,43 @@ const CardsOfSets = ({ context, chosen }: ListProps) => {
           <tr key={id}>
             <th scope="row">{id}</th>
             <td>{set.hang?.name ?? 'empty'}</td>
-            <td>{card('balance-card', 'balance', id)}</td>
-            <td>{card('hanging-card', 'hanging', id)}</td>
-            <td>{card('calculation-report', 'report', id, 'calculation report')}</td>
+            <td>
+              <div className="leaf-links">
+                {card('balance-card', 'balance', id)}
+                {card('hanging-card', 'hanging', id)}
+                {card('calculation-report', 'report', id, 'calculation report')}
+                {card('strike-sheet', strike, id, `${strike} sheet`)}
+                {card('permit', 'permit', id, 'out-of-balance permit')}
+              </div>
+            </td>
           </tr>
         ))}
       </tbody>
     </table>
   );
+};
+
+/** Named without being made: to make one, orders of all its sets are searched for. */
+const CALL_SHEETS: Readonly<Record<string, string>> = {
+  'loading-sheet': 'Loading sheet',
+  'unloading-sheet': 'Unloading sheet',
+  briefing: 'Briefing of zones',
+};
+
+const SheetsOfCalls = ({ context, chosen }: ListProps) => {
+  const { house } = context;
+  return sheetIds(context).flatMap((id) => {
+    const [kind = '', of = ''] = id.split('/');
+    const title = CALL_SHEETS[kind];
+    if (title === undefined) return [];
+    const gallery = house.galleries.find((each) => each.id === of)?.name;
+    const words = `${title}, ${gallery ?? inHouseWords(of, house)}`;
+    return [
+      <li key={id}>
+        <SheetLink id={id} chosen={chosen} words={words} />
+      </li>,
+    ];
+  });
 };
 
 /** The chosen card is in sight in its own box; the page itself does not move. */
@@ -86,6 +114,7 @@ export const SheetList = ({ context, chosen }: ListProps) => {
             <SheetLink id={id} chosen={chosen} words={sheetOf(context, id)?.title ?? id} />
           </li>
         ))}
+        <SheetsOfCalls context={context} chosen={chosen} />
       </ul>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys */}
       <section ref={box} className="leaf-cards-box" aria-label="Cards set by set" tabIndex={0}>

@@ -4,6 +4,7 @@ import { type SheetContext, sheetIds, sheetOf } from '#sheets';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
+import { ordersOf } from '../order/order-source.ts';
 import { useWork, type Work } from '../reckoning/use-work.ts';
 import { useChecks } from '../self-check/use-checks.ts';
 import { CodeQuestion } from './code-question.tsx';
@@ -19,6 +20,8 @@ const useContextOf = (work: Work): SheetContext => {
   const { browser, server } = useChecks();
   // The server makes the prints; before it has answered nothing is known of it.
   const { installation } = browser;
+  // Kept while documents are the same: an order that was found for one sheet is found for all.
+  const orders = useMemo(() => ordersOf({ house, show, state }), [house, show, state]);
   return useMemo(
     () => ({
       house,
@@ -26,10 +29,11 @@ const useContextOf = (work: Work): SheetContext => {
       state,
       assessment,
       findings,
+      orders,
       stamp: { revision, printedAt, printedBy: nameOnDevice() },
       selfCheck: server ?? { installation, state: { is: 'notRun' } },
     }),
-    [house, show, state, assessment, findings, revision, printedAt, installation, server],
+    [house, show, state, assessment, findings, orders, revision, printedAt, installation, server],
   );
 };
 
@@ -42,7 +46,8 @@ export const SheetsPage = ({ id }: { readonly id: string | null }) => {
       <div className="page-head">
         <h1>Sheets</h1>
         <p className="quiet">
-          What a crew checks a hang by. No order of work exists yet, so none of them is one.
+          What a crew checks a hang by, and what it works by: strike, loading and unloading sheets
+          are each of an order that was found and judged, or say why there is none.
         </p>
       </div>
       <div className="sheets-page">

@@ -1,0 +1,96 @@
+/** What is asked for on the order screen: which job on which set, and how the set stands first. */
+
+import type { House } from '#house';
+import {
+  bareStart,
+  loadGoal,
+  type OrderQuestion,
+  openJob,
+  plannedStart,
+  recordedStart,
+  strikeGoal,
+  type WorkedOrder,
+  type WorkKind,
+  workOutBest,
+} from '#orders';
+import { ok, type Refusal, type Result, unreachable } from '#outcome';
+import type { Show } from '#show';
+import type { HouseState, SetState } from '#state';
+import type { OrderStartName } from '../address/address.ts';
+
+export type Asked = {
+  readonly set: string;
+  readonly job: WorkKind;
+  readonly from: OrderStartName;
+};
+
+/** From which starts a job makes sense; the first is meant where nothing is said. */
+export const STARTS: Readonly<Record<WorkKind, readonly OrderStartName[]>> = {
+  load: ['bare'],
+  strike: ['planned', 'recorded'],
+  change: ['recorded'],
+};
+
+export const startFor = (job: WorkKind, from: OrderStartName | null): OrderStartName => {
+  const [first] = STARTS[job];
+  return from !== null && STARTS[job].includes(from) ? from : (first ?? 'recorded');
+};
+
+/** What hangs is struck, what is bare is hung; the person may ask for the other. */
+export const likelyJob = (recorded: SetState | undefined): WorkKind =>
+  (recorded?.items ?? []).some(({ phase }) => phase !== 'away' && phase !== 'beside')
+    ? 'strike'
+    : 'load';
+
+export type Documents = {
+  readonly house: House;
+  readonly show: Show;
+  readonly state: HouseState | null;
+};
+
+type Answer = Result<OrderQuestion, readonly Refusal[]>;
+
+const STARTS_OF = { bare: bareStart, planned: plannedStart, recorded: recordedStart } as const;
+
+export const questionOf = (documents: Documents, { set, job: kind, from }: Asked): Answer => {
+  const job = openJob(documents, set);
+  if (!job.ok) return job;
+  const start = STARTS_OF[from](job.value);
+  if (!start.ok) return start;
+  const goal = goalOf(kind, job.value, start.value.standing);
+  if (!goal.ok) return goal;
+  return ok({
+    job: job.value,
+    start: start.value,
+    goal: goal.value,
+    kind,
+    doubt: 'worst',
+    lock: 'planning',
+    restraint: 'either',
+    steelN: null,
+  });
+};
+
+const goalOf = (
+  kind: WorkKind,
+  job: OrderQuestion['job'],
+  standing: OrderQuestion['start']['standing'],
+) => {
+  switch (kind) {
+    case 'load':
+    case 'change':
+      return loadGoal(job, null);
+    case 'strike':
+      return strikeGoal(job, standing, null);
+    default:
+      return unreachable(kind);
+  }
+};
+
+export type OrderAnswer = WorkedOrder | { readonly refusals: readonly Refusal[] };
+
+/** May take a second: never on the thread of the page. */
+export const answerOf = (documents: Documents, asked: Asked): OrderAnswer => {
+  const question = questionOf(documents, asked);
+  return question.ok ? workOutBest(question.value) : { refusals: question.error };
+};

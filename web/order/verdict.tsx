@@ -1,0 +1,55 @@
+/** What the judge says of the order changed by hand, beside the found one. */
+import { type CheckedOrder, isAccepted } from '#orders';
+import type { OrdersBeside } from '#sheets';
+import { Notice } from '../frame/notice.tsx';
+import { BrokenRule } from './open-step.tsx';
+
+type VerdictProps = {
+  readonly beside: OrdersBeside;
+  readonly order: CheckedOrder;
+  readonly isChanged: boolean;
+};
+
+/** The first broken rule by name, and the two orders in a sentence each. */
+export const Verdict = ({ beside, order, isChanged }: VerdictProps) => {
+  const { broken, refused } = order.verdict;
+  return (
+    <div className="verdict">
+      <div role="status" className="verdict-first">
+        {!isChanged ? (
+          <p>Nothing is changed yet. Open a step to take it out, move it, or put one after it.</p>
+        ) : broken !== null ? (
+          <>
+            <p className="verdict-where">
+              {broken.step < 0
+                ? 'Broken before the first step'
+                : `Broken at step ${broken.step + 1}`}
+            </p>
+            <BrokenRule breach={broken} bricks={order.physics.bricks} />
+          </>
+        ) : refused !== null ? (
+          <Notice degree="caution" title={`step ${refused.step + 1} cannot be replayed`}>
+            <p>
+              Found {refused.refusal.found}. Accepted: {refused.refusal.accepted}.
+            </p>
+          </Notice>
+        ) : isAccepted(order) ? (
+          <p>
+            <b>The judge finds nothing broken.</b> It is still only a question: sheets are made of
+            the found order.
+          </p>
+        ) : null}
+      </div>
+      <dl className="beside-orders">
+        <div>
+          <dt>found</dt>
+          <dd>{beside.left}</dd>
+        </div>
+        <div className={broken === null ? undefined : 'broken'}>
+          <dt>by hand</dt>
+          <dd>{beside.right}</dd>
+        </div>
+      </dl>
+    </div>
+  );
+};

@@ -61,7 +61,7 @@ describe('a house of one’s own', () => {
     await text.fill(JSON.stringify({ ...written, rules: { given, lockLimit: '220 N' } }));
     await save.click();
     await untilSaved(page, HOUSE, 2);
-    const row = page.getByRole('row', { name: /rope lock/ });
+    const row = page.getByRole('row', { name: /rope lock, most/ });
     expect(await row.textContent()).toMatch(/220.N[\s\S]*house rule[\s\S]*sheet of limits/);
   });
 

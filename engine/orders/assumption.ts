@@ -31,5 +31,7 @@ export type Assumption =
       readonly kept: readonly (CountOfKind & { readonly for: string })[];
     }
   | { readonly is: 'steelWithPipeWeight'; readonly set: string }
+  /** The order needs a restraint only because masses may be at their worst. */
+  | { readonly is: 'noRestraintIfWeighed' }
   /** No order exists with every mass at its worst: weigh or pull-test before it is worked. */
   | { readonly is: 'massesAsWritten'; readonly byN: number | null };

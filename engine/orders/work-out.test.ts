@@ -88,6 +88,20 @@ describe('the best that there is', () => {
     expect(order.assumed.some(({ is }) => is === 'massesAsWritten')).toBe(false);
   });
 
+  it('says where a restraint is asked for by doubt alone, and only there', () => {
+    const hints = (set: string) => {
+      const { order } = workOutBest(question(set, 'strike'));
+      return {
+        isRestrained: order.restraint !== null,
+        isHinted: order.assumed.some(({ is }) => is === 'noRestraintIfWeighed'),
+      };
+    };
+    // The harbour drop needs none as listed; the cyc needs one however well it is known.
+    expect(hints('9')).toEqual({ isRestrained: true, isHinted: true });
+    expect(hints('D4')).toEqual({ isRestrained: true, isHinted: false });
+    expect(hints('8')).toEqual({ isRestrained: false, isHinted: false });
+  });
+
   it('else takes them as written, and says by how much they fall short at their worst', () => {
     const { order, question: asked } = workOutBest(question('11', 'strike'));
     expect(isAccepted(order)).toBe(true);

@@ -118,13 +118,24 @@ export const workOut = (
 /** Whether a search found an order that the judge accepts. */
 const isFound = ({ plan, order }: WorkedOrder): boolean => 'found' in plan && isAccepted(order);
 
+/** A restraint that only a doubt asks for is said to be so: a scale may be the lighter tool. */
+const withHint = (worst: WorkedOrder): WorkedOrder => {
+  const { question, order } = worst;
+  if (order.restraint === null) return worst;
+  const written = { ...question, doubt: 'none', restraint: 'none' } as const;
+  if (!isFound(workOut(written, { explain: false }))) return worst;
+  const hint: Assumption = { is: 'noRestraintIfWeighed' };
+  return { ...worst, order: { ...order, assumed: [...order.assumed, hint] } };
+};
+
 /**
  * With every mass at its worst; where that has no order, with every mass as it is written, and
  * that said as `massesAsWritten`: what is not known must be weighed or pull-tested first.
  */
 export const workOutBest = (question: OrderQuestion): WorkedOrder => {
   const worst = workOut(question);
-  if (question.doubt === 'none' || isFound(worst)) return worst;
+  if (question.doubt === 'none') return worst;
+  if (isFound(worst)) return withHint(worst);
   const byN = 'none' in worst.plan ? worst.plan.none.byN : null;
   const { start } = question;
   const written: Assumption = { is: 'massesAsWritten', byN };

@@ -40,6 +40,10 @@ const CASES: readonly (readonly [Assumption, RegExp])[] = [
     { is: 'massesAsWritten', byN: 36 },
     /^MASSES ARE TAKEN AS THEY ARE WRITTEN\. WEIGH OR PULL-TEST FIRST: .* short by 9.lbf\.$/,
   ],
+  [
+    { is: 'noRestraintIfWeighed' },
+    /^The restraint is asked for because masses may be .*none is needed: weigh or pull-test/,
+  ],
   [{ is: 'massesAsWritten', byN: null }, /no order was found\.$/],
 ];
 

@@ -74,6 +74,11 @@ export const sayAssumption = (assumption: Assumption, house: House): string => {
       return say('Set {set} is to hang on steel with pipe weight only, no show bricks.', {
         set: assumption.set,
       });
+    case 'noRestraintIfWeighed':
+      return say(
+        'The restraint is asked for because masses may be at their worst. As they are written ' +
+          'none is needed: weigh or pull-test, enter what was found, and ask again.',
+      );
     case 'massesAsWritten': {
       const { byN } = assumption;
       const short = byN === null ? '' : `, short by ${sayForce(byN, house, 'up')}`;

@@ -7,6 +7,7 @@ import {
   inHouseWords,
   orderCode,
   sayAssumption,
+  sayBearing,
   sayPlan,
   sayWhyNoOrder,
 } from '#sheets';
@@ -170,6 +171,7 @@ const Wanting = ({ from, worked }: Pick<ViewProps, 'from'> & { readonly worked: 
   const { order, plan, question } = worked;
   const { house } = useWork();
   const written = order.assumed.find(({ is }) => is === 'massesAsWritten');
+  const weighed = order.assumed.find(({ is }) => is === 'noRestraintIfWeighed');
   const planned = 'found' in plan && plan.found.restraint !== null;
   const [needed, wish] = planned ? sayPlan(plan, house, question.start.standing) : [];
   return (
@@ -182,7 +184,9 @@ const Wanting = ({ from, worked }: Pick<ViewProps, 'from'> & { readonly worked: 
       {needed === undefined ? null : (
         <Notice degree="caution" title="have it ready before the first step">
           <p>{needed}</p>
+          {weighed === undefined ? null : <p>{sayAssumption(weighed, house)}</p>}
           <p>{wish}</p>
+          {order.bearing === null ? null : <p>{sayBearing(order.bearing, house)}</p>}
           {from === 'recorded' ? null : (
             <p>
               <Link to={{ kind: 'sheets', sheet: `permit/${order.set}` }}>

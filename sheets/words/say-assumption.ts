@@ -24,6 +24,10 @@ const MASSES =
   'MASSES ARE TAKEN AS THEY ARE WRITTEN. WEIGH OR PULL-TEST FIRST: with every mass at its worst ' +
   'no order was found{short}.';
 
+const IF_WEIGHED =
+  'The restraint is asked for because masses may be at their worst. As they are written none is ' +
+  'needed: weigh or pull-test, enter what was found, and ask again.';
+
 /** A finished sentence in the words of the house. */
 export const sayAssumption = (assumption: Assumption, house: House): string => {
   const say = (sentence: string, names: Readonly<Record<string, string>> = {}): string =>
@@ -75,10 +79,7 @@ export const sayAssumption = (assumption: Assumption, house: House): string => {
         set: assumption.set,
       });
     case 'noRestraintIfWeighed':
-      return say(
-        'The restraint is asked for because masses may be at their worst. As they are written ' +
-          'none is needed: weigh or pull-test, enter what was found, and ask again.',
-      );
+      return say(IF_WEIGHED);
     case 'massesAsWritten': {
       const { byN } = assumption;
       const short = byN === null ? '' : `, short by ${sayForce(byN, house, 'up')}`;

@@ -1,10 +1,19 @@
 /** An order for two coupled sets, as a crew does it, or why there is none. */
+
 import type { House } from '#house';
 import type { StepBetween, WorkedPair } from '#orders';
 import { unreachable } from '#outcome';
 import type { OrderVerdict } from '#rules';
-import type { PairNone, PairStep } from '#sequence';
-import { inHouseWords, type OrderWords, sayAssumption, sayForce, sayStep } from '#sheets';
+import type { PairNone } from '#sequence';
+import {
+  inHouseWords,
+  type OrderWords,
+  sayAssumption,
+  sayBearing,
+  sayForce,
+  sayStep,
+} from '#sheets';
+import type { PairStep } from '#state';
 import { breachWords, heightWords, placeOf } from './order-text.ts';
 
 type SideName = 'first' | 'second';
@@ -149,7 +158,8 @@ const AT = {
   goal: 'the end',
 };
 
-const verdictText = ({ question, steps, verdict }: WorkedPair): readonly string[] => {
+const verdictText = (worked: WorkedPair): readonly string[] => {
+  const { question, steps, verdict } = worked;
   const { house } = question.first.job;
   const { first } = question;
   const plant = { house, physics: first.job.physics };
@@ -162,6 +172,11 @@ const verdictText = ({ question, steps, verdict }: WorkedPair): readonly string[
       ? [`No rule of the order of work is broken by ${steps.length} steps.`]
       : []),
     ...cautions.map((each) => `Caution ${breachWords(each, plant)}`),
+    ...SIDES.flatMap((side) => {
+      const bearing = worked.bearing[side];
+      const set = question[side].job.set.lineSet.id;
+      return bearing === null ? [] : [`Set ${set}: ${sayBearing(bearing, house)}`];
+    }),
     ...oneStops.map(({ step, set, all, nothing, lag }) =>
       inHouseWords(
         `If one stops ${placeOf(step)} and the other goes on: set ${set} with all of the piece ` +

@@ -1,4 +1,4 @@
-import { openPair, workOutPairBest } from '#orders';
+import { openPair, whyNotBorne, workOutPairBest } from '#orders';
 import type { Refusal, Result } from '#outcome';
 import { fail, ok } from '#outcome';
 import { parseQuantity } from '#quantities';
@@ -40,13 +40,14 @@ export const pair = async (voice: Voice, options: PairOptions): Promise<ExitCode
     return EXIT.badInput;
   }
   const worked = workOutPairBest(question.value);
-  const { plan, verdict } = worked;
+  const { plan, verdict, bearing } = worked;
+  const isBorne = whyNotBorne(bearing.first) === null && whyNotBorne(bearing.second) === null;
   voice.out(
     options.json === true
       ? `${JSON.stringify({ sets: [options.set, options.with], plan, verdict }, null, 2)}\n`
       : `${pairText(worked).join('\n')}\n`,
   );
-  return 'found' in plan && verdict.broken === null ? EXIT.clear : EXIT.stop;
+  return 'found' in plan && verdict.broken === null && isBorne ? EXIT.clear : EXIT.stop;
 };
 
 const askedOf = (

@@ -1,13 +1,15 @@
 /** Two coupled sets: one order for both, found and judged. */
-import { FOOT } from '#quantities';
+
 import { type PairVerdict, verifyPair } from '#rules';
-import { type Pair, type PairPlan, type PairStep, planPair } from '#sequence';
+import { type Pair, type PairPlan, planPair } from '#sequence';
+import type { PairStep } from '#state';
 import type { Assumption } from './assumption.ts';
+import { type Bearing, bearingOf } from './bearing.ts';
 import { loadGoal, strikeGoal } from './goal.ts';
 import { type Answer, type OrderJob, openJob } from './job.ts';
 import { withBricksBack } from './kept-stock.ts';
 import { bareStart, type OrderStart, plannedStart, recordedStart } from './start.ts';
-import { judgeAsked, type OrderQuestion } from './work-out.ts';
+import { judgeAsked, NEAT_M, type OrderQuestion } from './work-out.ts';
 
 type Side = {
   readonly job: OrderJob;
@@ -29,6 +31,8 @@ export type WorkedPair = {
   readonly plan: PairPlan;
   readonly steps: readonly PairStep[];
   readonly verdict: PairVerdict;
+  /** What carries the lines that each set rigs. */
+  readonly bearing: { readonly first: Bearing; readonly second: Bearing };
 };
 
 type PairAsked = Pick<PairQuestion, 'kind' | 'band' | 'doubt' | 'lock'> & {
@@ -74,8 +78,6 @@ const sharedItems = ({ first, second }: PairQuestion): Pair['shared'] => {
     .map((id) => ({ first: id, second: id }));
 };
 
-const NEAT_M = { customary: FOOT / 4, metric: 0.05 } as const;
-
 /** Finds an order for both, and has it replayed by the judge, who has code of its own. */
 const workOutPair = (question: PairQuestion): WorkedPair => {
   const { first, second, band, doubt, lock } = question;
@@ -97,7 +99,19 @@ const workOutPair = (question: PairQuestion): WorkedPair => {
   );
   const steps = 'found' in plan ? plan.found.steps : [];
   const verdict = verifyPair({ ...sides, shared, band }, steps, judgeAsked({ doubt, lock }));
-  return { question, plan, steps, verdict };
+  const borne = ({ job }: Side): Bearing => {
+    const own = steps.flatMap((step) =>
+      'step' in step && step.set === job.set.lineSet.id ? [step.step] : [],
+    );
+    return bearingOf(job.house, job.set, own);
+  };
+  return {
+    question,
+    plan,
+    steps,
+    verdict,
+    bearing: { first: borne(first), second: borne(second) },
+  };
 };
 
 const isFound = ({ plan, verdict }: WorkedPair): boolean =>

@@ -34,7 +34,7 @@ export type WorkedOrder = {
 };
 
 /** Heights that a crew can call: a quarter foot, or five centimetres. */
-const NEAT_M = { customary: FOOT / 4, metric: 0.05 } as const;
+export const NEAT_M = { customary: FOOT / 4, metric: 0.05 } as const;
 
 /** Built pieces stand on horses with their picks tight; cloth and cable do not. */
 const rigidItems = ({ set }: OrderJob): readonly string[] =>

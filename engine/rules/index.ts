@@ -2,7 +2,6 @@ export { RULES, type RuleCode, ruleOf } from './declared.ts';
 export { judge } from './judge.ts';
 export { planningLimitN } from './order/holds.ts';
 export type {
-  JudgedPairStep,
   OneStops,
   PairToJudge,
   PairVerdict,

@@ -17,7 +17,6 @@ export type {
   PairNone,
   PairPlan,
   PairState,
-  PairStep,
   SharedPiece,
 } from './pair/types.ts';
 export { planOrder } from './plan-order.ts';

@@ -4,6 +4,7 @@ export type {
   OrderNode,
   OrderPhysics,
   OrderStop,
+  PairStep,
   Standing,
   Step,
   WorkZone,

@@ -49,6 +49,14 @@ export type Step =
   /** On a stop: unlocked and pulled so hard towards leaving it, an inch at most. */
   | { readonly act: 'ease'; readonly pull: Newtons; readonly lifted: boolean };
 
+type TogetherMove = { readonly set: string; readonly to: Metres };
+
+/** A step on one of two coupled sets. A zone is one zone for both, whichever it is written to. */
+export type PairStep =
+  | { readonly set: string; readonly step: Step }
+  /** Both unlock, move, stop and lock on one word, at the same share of their ways. */
+  | { readonly together: readonly [TogetherMove, TogetherMove] };
+
 /** One height of the imbalance over the travel; straight lines between two of them. */
 export type OrderNode = {
   readonly heightM: number;

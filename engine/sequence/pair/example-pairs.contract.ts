@@ -1,11 +1,11 @@
 /** Asking for the order of a pair in the tests, and its answer in short. */
 import { FOOT, metres } from '#quantities';
-import type { OrderPhysics, Standing } from '#state';
+import type { OrderPhysics, PairStep, Standing } from '#state';
 import { type ExampleSet, examplePhysics } from '../../../validation/sequence/set-physics.ts';
 import { bare, ft } from '../example-jobs.contract.ts';
 import type { OrderGoal } from '../types.ts';
 import { type PairOptions, planPair } from './plan-pair.ts';
-import type { Pair, PairJob, PairPlan, PairStep } from './types.ts';
+import type { Pair, PairJob, PairPlan } from './types.ts';
 
 export type FoundPair = Extract<PairPlan, { readonly found: unknown }>['found'];
 

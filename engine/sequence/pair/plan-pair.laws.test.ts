@@ -2,13 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FOOT, metres } from '#quantities';
-import type { Standing, Step } from '#state';
+import type { PairStep, Standing, Step } from '#state';
 import { planned, type Task, task } from '../../../validation/sequence/small-jobs.ts';
 import { faultsOf } from '../example-replay.contract.ts';
 import type { OrderState } from '../types.ts';
 import type { FoundPair } from './example-pairs.contract.ts';
 import { planPair } from './plan-pair.ts';
-import type { Pair, PairJob, PairPlan, PairState, PairStep } from './types.ts';
+import type { Pair, PairJob, PairPlan, PairState } from './types.ts';
 
 const SEED = 270_023;
 const RUNS = { seed: SEED, numRuns: 300 };

@@ -1,6 +1,6 @@
 /** The matched order as it is told: zones closed for both in time, and how both stand then. */
 import { metres } from '#quantities';
-import type { Standing, WorkZone } from '#state';
+import type { PairStep, Standing, WorkZone } from '#state';
 import { otherOf, SIDES, type Side } from './coupling.ts';
 import { isRunClosed } from './course.ts';
 import {
@@ -12,7 +12,7 @@ import {
   type Spot,
   standingsAt,
 } from './moves.ts';
-import type { PairState, PairStep } from './types.ts';
+import type { PairState } from './types.ts';
 
 type PairTold = { readonly steps: readonly PairStep[]; readonly states: readonly PairState[] };
 

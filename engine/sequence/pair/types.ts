@@ -1,6 +1,6 @@
 /** What is asked of two coupled sets, and the order that is found for both. */
 import type { Metres } from '#quantities';
-import type { OrderPhysics, Standing, Step } from '#state';
+import type { OrderPhysics, PairStep, Standing } from '#state';
 import type { OrderGoal, OrderPlan, RestraintNeeded } from '../types.ts';
 
 /** One set of the pair: how it stands, and how it is to stand. */
@@ -22,14 +22,6 @@ export type Pair = {
   readonly shared: readonly SharedPiece[];
   readonly band: PairBand;
 };
-
-type TogetherMove = { readonly set: string; readonly to: Metres };
-
-/** A zone is one zone for both, whichever set its step is written to. */
-export type PairStep =
-  | { readonly set: string; readonly step: Step }
-  /** Both unlock, move, stop and lock on one word, at the same share of their ways. */
-  | { readonly together: readonly [TogetherMove, TogetherMove] };
 
 export type PairState = { readonly first: Standing; readonly second: Standing };
 

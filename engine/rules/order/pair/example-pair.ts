@@ -5,12 +5,12 @@
  */
 import { assert } from '#outcome';
 import { metres } from '#quantities';
-import type { OrderPhysics, Standing, Step } from '#state';
+import type { OrderPhysics, PairStep, Standing, Step } from '#state';
 import { unsaid } from '../../example-assessment.ts';
 import { add, attach, BARE, plantOf, RUN, standingAt } from '../example-order.ts';
 import type { OrderRuleCode } from '../rule-codes.ts';
 import type { Breach, OrderOptions } from '../verdict.ts';
-import type { JudgedPairStep, PairToJudge, PairVerdict } from './pair-verdict.ts';
+import type { PairToJudge, PairVerdict } from './pair-verdict.ts';
 import { verifyPair } from './verify-pair.ts';
 
 export const HEADER = { header: 'flying' } as const;
@@ -22,9 +22,9 @@ export const setPhysics = (
 ): OrderPhysics =>
   plantOf({ pieces: { header: { weightN }, lamp: { weightN: 50 } }, more: { set, ...more } });
 
-export const of7 = (step: Step): JudgedPairStep => ({ set: '7', step });
-export const of8 = (step: Step): JudgedPairStep => ({ set: '8', step });
-export const together = (to7: number, to8: number): JudgedPairStep => ({
+export const of7 = (step: Step): PairStep => ({ set: '7', step });
+export const of8 = (step: Step): PairStep => ({ set: '8', step });
+export const together = (to7: number, to8: number): PairStep => ({
   together: [
     { set: '7', to: metres(to7) },
     { set: '8', to: metres(to8) },
@@ -46,7 +46,7 @@ const zoneOf = (zone: 'run' | 'upper' | 'mid') =>
 export type PairTrial = {
   readonly pair?: Partial<PairToJudge>;
   readonly starts?: readonly [Standing, Standing];
-  readonly steps?: readonly JudgedPairStep[];
+  readonly steps?: readonly PairStep[];
   readonly options?: Partial<OrderOptions>;
 };
 
@@ -96,7 +96,7 @@ export const flownPair = (m7: number, m8: number): readonly [Standing, Standing]
 ];
 
 /** The whole of a right order: on both, bricks for both at one gallery, and out together. */
-export const RIGHT: readonly JudgedPairStep[] = [
+export const RIGHT: readonly PairStep[] = [
   of7(attach('header')),
   of8(attach('header')),
   of7(close('upper')),

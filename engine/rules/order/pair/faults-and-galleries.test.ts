@@ -1,7 +1,7 @@
 /** The galleries are one house (V6), and one of the two may stop (10.7, trap 22). */
 import { describe, expect, it } from 'vitest';
 import { metres } from '#quantities';
-import type { Standing } from '#state';
+import type { PairStep, Standing } from '#state';
 import { add, attach, fly, plantOf, RUN, release, remove, standingAt } from '../example-order.ts';
 import {
   close,
@@ -17,7 +17,6 @@ import {
   together,
   triedPair,
 } from './example-pair.ts';
-import type { JudgedPairStep } from './pair-verdict.ts';
 
 describe('bricks for both', () => {
   /** 7 on the low stop, by the upper gallery; 8 at 9 m, by the mid one. */
@@ -86,7 +85,7 @@ describe('bricks for both', () => {
     });
     const pair = { first: of('7', 'much'), second: of('8', 'little') };
     const on = [of7(attach('header')), of8(attach('header'))];
-    const stocks = (steps: readonly JudgedPairStep[]) =>
+    const stocks = (steps: readonly PairStep[]) =>
       pairRules({ pair, steps: [...on, ...steps] }).filter((rule) => rule === 'ORD-015');
     expect(stocks([of7(add(5))])).toHaveLength(1);
     expect(stocks([of8(add(1)), of7(add(4))])).toHaveLength(1);
@@ -329,7 +328,7 @@ describe('a step for a pair', () => {
 
   it('[ORD-111] is a flight of each of them once', () => {
     const move = { set: '7', to: metres(2) };
-    const twice: JudgedPairStep = { together: [move, move] };
+    const twice: PairStep = { together: [move, move] };
     expect(triedPair({ steps: [twice] }).refused?.refusal.code).toBe('ORD-111');
   });
 

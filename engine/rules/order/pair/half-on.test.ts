@@ -1,6 +1,6 @@
 /** Both or neither (R10), on a pair in round numbers. */
 import { describe, expect, it } from 'vitest';
-import type { Step } from '#state';
+import type { PairStep, Step } from '#state';
 import { add, attach, BARE, bullLine, fly, RUN, release, standingAt } from '../example-order.ts';
 import {
   close,
@@ -16,7 +16,6 @@ import {
   together,
   triedPair,
 } from './example-pair.ts';
-import type { JudgedPairStep } from './pair-verdict.ts';
 
 describe('a pair moves together', () => {
   it('[ORD-041] refuses one that is moved alone', () => {
@@ -77,8 +76,7 @@ describe('a piece that is half on', () => {
 
   it('[ORD-042] names the set that works, and the first of both', () => {
     const half = [of7(attach('header'))];
-    const at = (step: JudgedPairStep) =>
-      pairBreach('ORD-042', { steps: [...half, step] }).finding.at.set;
+    const at = (step: PairStep) => pairBreach('ORD-042', { steps: [...half, step] }).finding.at.set;
     expect(at(of8(attach('lamp')))).toBe('8');
     expect(at(of7(attach('lamp')))).toBe('7');
     expect(at(together(2, 2))).toBe('7');

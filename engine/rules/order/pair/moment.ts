@@ -1,8 +1,8 @@
 /** One step of a pair with all that its rules ask about it. */
-import type { Standing } from '#state';
+import type { PairStep, Standing } from '#state';
 import type { Scene } from '../scene.ts';
 import type { OrderOptions } from '../verdict.ts';
-import { type JudgedPairStep, type PairToJudge, SIDES, type Side } from './pair-verdict.ts';
+import { type PairToJudge, SIDES, type Side } from './pair-verdict.ts';
 import type { Both } from './replay.ts';
 
 export type Moment = {
@@ -10,7 +10,7 @@ export type Moment = {
   readonly options: OrderOptions;
   /** −1 is the start, which has no step. */
   readonly index: number;
-  readonly step: JudgedPairStep | null;
+  readonly step: PairStep | null;
   readonly before: Both;
   readonly after: Both;
 };
@@ -52,10 +52,10 @@ export const sceneOf = ({ pair, options, index }: Moment, side: Side, both: Both
 export const setOf = ({ pair }: Pick<Moment, 'pair'>, side: Side): string => pair[side].physics.set;
 
 /** Whose step it is; a common flight is of both, and is spoken of with the first. */
-export const sideOf = (moment: Moment, step: JudgedPairStep): Side =>
+export const sideOf = (moment: Moment, step: PairStep): Side =>
   'together' in step || step.set === setOf(moment, 'first') ? 'first' : 'second';
 
-export const isFlight = (step: JudgedPairStep | null): boolean =>
+export const isFlight = (step: PairStep | null): boolean =>
   step !== null && ('together' in step || step.step.act === 'fly');
 
 /** All that pieces weigh on both sets together, N; at their heaviest where masses are in doubt. */

@@ -1,7 +1,7 @@
 /** What is asked of a judge of an order for two coupled sets, and what the judge answers. */
 import type { Refusal } from '#outcome';
 import type { Metres, Newtons } from '#quantities';
-import type { OrderPhysics, Standing, Step } from '#state';
+import type { OrderPhysics, Standing } from '#state';
 import type { Breach, OrderVerdict, ProofDue } from '../verdict.ts';
 
 type SetToJudge = { readonly physics: OrderPhysics; readonly start: Standing };
@@ -14,13 +14,6 @@ export type PairToJudge = {
   /** Height of the second batten over the first while a piece is on both, m. */
   readonly band: { readonly leastM: number; readonly mostM: number };
 };
-
-type TogetherMove = { readonly set: string; readonly to: Metres };
-
-/** A zone is one zone for both, whichever set its step is written to. */
-export type JudgedPairStep =
-  | { readonly set: string; readonly step: Step }
-  | { readonly together: readonly [TogetherMove, TogetherMove] };
 
 /** One set of the two, and the other one. */
 export type Side = 'first' | 'second';

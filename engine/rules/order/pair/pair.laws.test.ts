@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { metres } from '#quantities';
-import type { Step } from '#state';
+import type { PairStep, Step } from '#state';
 import { add, attach, fly, RUN, release, remove, standingAt } from '../example-order.ts';
 import { HEADER, setPhysics, triedPair } from './example-pair.ts';
-import type { JudgedPairStep, PairVerdict } from './pair-verdict.ts';
+import type { PairVerdict } from './pair-verdict.ts';
 
 const SEED = 20_261_128;
 const RUNS = { seed: SEED, numRuns: 400 };
@@ -27,10 +27,10 @@ const own: fc.Arbitrary<Step> = fc.oneof(
   heights.map(fly),
   fc.tuple(fc.constantFrom('close', 'reopen'), zones).map(([act, zone]): Step => ({ act, zone })),
 );
-const steps: fc.Arbitrary<JudgedPairStep> = fc.oneof(
+const steps: fc.Arbitrary<PairStep> = fc.oneof(
   fc.tuple(sets, own).map(([set, step]) => ({ set, step })),
   fc.tuple(heights, heights).map(
-    ([to7, to8]): JudgedPairStep => ({
+    ([to7, to8]): PairStep => ({
       together: [
         { set: '7', to: metres(to7) },
         { set: '8', to: metres(to8) },

@@ -1,10 +1,10 @@
 /** The order of a pair as each of its sets has it, replayed by the judge of one set. */
-import type { Standing, Step, WorkZone } from '#state';
+import type { PairStep, Standing, Step, WorkZone } from '#state';
 import { isSameHeight } from '../../limits.ts';
 import { type Impossible, impossible, listed } from '../impossible.ts';
 import type { OrderOptions, OrderVerdict } from '../verdict.ts';
 import { verifyOrder } from '../verify-order.ts';
-import { type JudgedPairStep, type PairToJudge, SIDES, type Side } from './pair-verdict.ts';
+import { type PairToJudge, SIDES, type Side } from './pair-verdict.ts';
 
 type OwnStep = { readonly step: Step; readonly of: number };
 
@@ -18,11 +18,7 @@ export type Replay = {
 
 const isZone = ({ act }: Step): boolean => act === 'close' || act === 'reopen';
 
-const ownSteps = (
-  pair: PairToJudge,
-  side: Side,
-  steps: readonly JudgedPairStep[],
-): readonly OwnStep[] =>
+const ownSteps = (pair: PairToJudge, side: Side, steps: readonly PairStep[]): readonly OwnStep[] =>
   steps.flatMap((each, of): readonly OwnStep[] => {
     const { set } = pair[side].physics;
     if ('together' in each) {
@@ -50,7 +46,7 @@ const withBothZones = (pair: PairToJudge, side: Side): Standing => {
 /** A step that is for neither of the two, or for one of them twice. */
 export const strangeStep = (
   pair: PairToJudge,
-  step: JudgedPairStep,
+  step: PairStep,
   index: number,
 ): Impossible | null => {
   const sets = SIDES.map((side) => pair[side].physics.set);
@@ -62,7 +58,7 @@ export const strangeStep = (
 /** Where one set cannot be replayed any more, neither is: the work stops for both. */
 export const replayed = (
   pair: PairToJudge,
-  steps: readonly JudgedPairStep[],
+  steps: readonly PairStep[],
   options: OrderOptions,
 ): Replay => {
   const strange = steps.findIndex((step, index) => strangeStep(pair, step, index) !== null);

@@ -1,6 +1,8 @@
 /** What the judge of a pair makes of two replays: one order of steps, one verdict. */
+
 import { describe, expect, it } from 'vitest';
 import { metres } from '#quantities';
+import type { PairStep } from '#state';
 import { add, attach, BARE, fly, RUN, release, standingAt } from '../example-order.ts';
 import {
   close,
@@ -13,7 +15,6 @@ import {
   reopen,
   triedPair,
 } from './example-pair.ts';
-import type { JudgedPairStep } from './pair-verdict.ts';
 
 const UPPER = { zone: 'drop', gallery: 'upper' } as const;
 const MID = { zone: 'drop', gallery: 'mid' } as const;
@@ -72,7 +73,7 @@ describe('two replays', () => {
 
   it('[ORD-111] is refused where only one of two is known', () => {
     const to = metres(5);
-    const odd: JudgedPairStep = {
+    const odd: PairStep = {
       together: [
         { set: '7', to },
         { set: '9', to },

@@ -1,5 +1,7 @@
 /** The judge of an order of work on two coupled sets. */
+
 import { assert } from '#outcome';
+import type { PairStep } from '#state';
 import { ruleOf } from '../../declared.ts';
 import type { Breach, OrderOptions, ProofDue } from '../verdict.ts';
 import { bandBreaches } from './band.ts';
@@ -8,13 +10,7 @@ import { aloneBreaches, halfHeldBreaches, otherWorkBreaches } from './half-on.ts
 import { letGo } from './let-go.ts';
 import { coupledIn, type Moment } from './moment.ts';
 import { oneStops } from './one-stops.ts';
-import {
-  type JudgedPairStep,
-  type OneStops,
-  type PairToJudge,
-  type PairVerdict,
-  SIDES,
-} from './pair-verdict.ts';
+import { type OneStops, type PairToJudge, type PairVerdict, SIDES } from './pair-verdict.ts';
 import { bothBefore, pairStepOf, type Replay, replayed, strangeStep } from './replay.ts';
 
 /**
@@ -28,7 +24,7 @@ import { bothBefore, pairStepOf, type Replay, replayed, strangeStep } from './re
  */
 export const verifyPair = (
   pair: PairToJudge,
-  steps: readonly JudgedPairStep[],
+  steps: readonly PairStep[],
   options: OrderOptions,
 ): PairVerdict => {
   const { leastM, mostM } = pair.band;
@@ -59,7 +55,7 @@ export const verifyPair = (
 
 const refusedOf = (
   pair: PairToJudge,
-  steps: readonly JudgedPairStep[],
+  steps: readonly PairStep[],
   replay: Replay,
 ): PairVerdict['refused'] => {
   const ends = SIDES.flatMap((side) => {
@@ -103,7 +99,7 @@ const LET_GO =
 
 type Case = {
   readonly pair: PairToJudge;
-  readonly steps: readonly JudgedPairStep[];
+  readonly steps: readonly PairStep[];
   readonly replay: Replay;
   readonly options: OrderOptions;
 };

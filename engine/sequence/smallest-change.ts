@@ -1,5 +1,6 @@
 import { kilograms, metres } from '#quantities';
 import type { OrderPhysics } from '#state';
+import type { Trust } from './held-loads.ts';
 import { existsWith, type Job, loadsFor, solve } from './job.ts';
 import { waysOf } from './least-restraint.ts';
 import type { Loads } from './load.ts';
@@ -14,8 +15,8 @@ const NO_LIMIT = 1e6;
 /** Halvings of a stretch of travel: 60 m comes down to a millimetre. */
 const HALVINGS = 16;
 
-/** Halvings of all tolerances: a thousandth of them, finer than anybody weighs. */
-const SHARE_HALVINGS = 10;
+/** Steps of all tolerances: about a thousandth of them, finer than anybody weighs. */
+const DOUBT_STEPS = 1024;
 
 /**
  * What to change so that an order exists where no restraint makes one. Each of the limits that are
@@ -29,32 +30,50 @@ export const smallestChange = (job: Job): Change | null =>
   strongerArbor(job) ??
   oneMoreGallery(job);
 
+/** Any restraint that may be rigged, as strong as anybody could wish; null is none. */
+const wishedFor = ({ options }: Job): readonly Trust['extra'][] => [
+  null,
+  ...waysOf(options.restraint).map((way) => ({ ...way, ratedN: NO_LIMIT, span: null })),
+];
+
 /** Whether an order would exist, by staging alone or with any restraint that may be rigged. */
-const exists = (job: Job, loads: Loads = loadsFor(job)): boolean => {
-  if (goalShortfall(job, loads) > 0) return false;
-  const ways = waysOf(job.options.restraint);
-  return [null, ...ways.map((resists) => ({ ...resists, ratedN: NO_LIMIT, span: null }))].some(
-    (extra) => existsWith(job, loads, extra).order === 'exists',
-  );
-};
+const exists = (job: Job, loads: Loads = loadsFor(job), extras = wishedFor(job)): boolean =>
+  goalShortfall(job, loads) === 0 &&
+  extras.some((extra) => existsWith(job, loads, extra).order === 'exists');
 
 const withPhysics = (job: Job, change: Partial<OrderPhysics>): Job => ({
   ...job,
   physics: { ...job.physics, ...change },
 });
 
-/** Masses better known, where they are the trouble: how much better at least. */
+/**
+ * Masses better known, where they are the trouble: how much better at least. Each restraint is
+ * asked only whether it does with one step of doubt more than those before it, which is the
+ * costly answer where it is no; so it is given once and not at every halving.
+ */
 export const fewerTolerances = (job: Job): Change | null => {
   const loads = loadsFor(job);
+  const { doubtShare } = job.options;
+  if (doubtShare === 0) return null;
   // Loads weigh the same however well they are known: made once, asked again. What the arbor may
   // weigh is so asked with all the doubt there is, and is for `strongerArbor` to say.
-  const known = (share: number): boolean => {
-    const options = { ...job.options, doubtShare: share };
-    return exists({ ...job, options }, { ...loads, site: { ...loads.site, options } });
+  const known = (step: number, extra: Trust['extra']): boolean => {
+    const options = { ...job.options, doubtShare: (doubtShare * step) / DOUBT_STEPS };
+    return exists({ ...job, options }, { ...loads, site: { ...loads.site, options } }, [extra]);
   };
-  const { doubtShare } = job.options;
-  if (doubtShare === 0 || !known(0)) return null;
-  const share = halved(doubtShare, 0, known, SHARE_HALVINGS);
+  let most = -1;
+  for (const extra of wishedFor(job)) {
+    if (most + 1 >= DOUBT_STEPS || !known(most + 1, extra)) continue;
+    let [enough, not] = [most + 1, DOUBT_STEPS];
+    while (not - enough > 1) {
+      const middle = (enough + not) >> 1;
+      if (known(middle, extra)) enough = middle;
+      else not = middle;
+    }
+    most = enough;
+  }
+  if (most < 0) return null;
+  const share = (doubtShare * most) / DOUBT_STEPS;
   return { rule: 'HOLD', change: { change: 'tolerances', share } };
 };
 
@@ -83,14 +102,9 @@ const moreTravel = (job: Job): Change | null => {
 };
 
 /** The nearest end that will do, from one that will not and one that will. */
-const halved = (
-  notM: number,
-  enoughM: number,
-  isEnough: (endM: number) => boolean,
-  halvings = HALVINGS,
-): number => {
+const halved = (notM: number, enoughM: number, isEnough: (endM: number) => boolean): number => {
   let [not, enough] = [notM, enoughM];
-  for (let turn = 0; turn < halvings; turn += 1) {
+  for (let turn = 0; turn < HALVINGS; turn += 1) {
     const middle = (not + enough) / 2;
     if (isEnough(middle)) enough = middle;
     else not = middle;

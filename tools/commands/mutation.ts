@@ -1,11 +1,13 @@
 /**
  * `npm run mutation -- engine/rules/arbor --concurrency 2`: changes the code of each folder a
  * little, runs its tests on every change, and writes the share they noticed to
- * `docs/mutation.md`. Without a folder it takes all of `sequence` and `rules`: most of an hour.
+ * `docs/mutation.md`. Without a folder it takes all of `sequence` and `rules`: some hours. Files in
+ * place of a folder measure it in parts; its row is written once each has been measured.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { allFolders, type Folder, foldersIn } from '../mutation/folders.ts';
+import { keep, keptReport } from '../mutation/kept.ts';
 import { readLookedAt } from '../mutation/looked-at.ts';
 import { merged, notLookedAt, reportText, talliesIn } from '../mutation/report.ts';
 import { survivorsOf, type Tally, tallyOf } from '../mutation/result.ts';
@@ -20,6 +22,13 @@ const writeReport = (fresh: readonly Tally[]): void => {
   const names = allFolders().map(({ folder }) => folder);
   const tallies = merged(old, fresh).filter(({ folder }) => names.includes(folder));
   writeFileSync(REPORT, reportText(tallies, readLookedAt(), names));
+};
+
+/** From all files of the folder, those of earlier runs too. */
+const writeRow = (folder: string): void => {
+  const kept = keptReport(foldersIn([folder]).find((one) => one.folder === folder)?.sources ?? []);
+  if ('report' in kept) writeReport([tallyOf(folder, kept.report)]);
+  else process.stdout.write(`No row yet: not measured as it is now: ${kept.missing.join(', ')}\n`);
 };
 
 type Asked = { readonly folders: readonly Folder[]; readonly concurrency: number };
@@ -38,7 +47,9 @@ const main = async (args: readonly string[]): Promise<number> => {
   const asked = read(args);
   if (asked === null) {
     const names = allFolders().map(({ folder }) => folder);
-    process.stderr.write(`Wanted: folders of ${names.join(', ')}, and --concurrency 1 or more.\n`);
+    process.stderr.write(
+      `Wanted: folders of ${names.join(', ')}, or files there, and --concurrency 1 or more.\n`,
+    );
     return 2;
   }
   const { folders, concurrency } = asked;
@@ -53,7 +64,8 @@ const main = async (args: readonly string[]): Promise<number> => {
     }
     for (const line of notLookedAt(survivorsOf(report), readLookedAt()))
       process.stdout.write(`${line}\n`);
-    writeReport([tallyOf(folder.folder, report)]);
+    keep(report);
+    writeRow(folder.folder);
   }
   return failed === 0 ? 0 : 1;
 };

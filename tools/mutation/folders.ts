@@ -47,11 +47,16 @@ export const allFolders = (): readonly Folder[] =>
     .map(folderOf)
     .filter(({ sources }) => sources.length > 0);
 
-/** Those asked for, or below what is asked for; all where nothing is. */
+/**
+ * Those asked for, or below what is asked for; all where nothing is. Of a folder of which only
+ * files are asked for, only those files.
+ */
 export const foldersIn = (asked: readonly string[]): readonly Folder[] =>
-  allFolders().filter(
-    ({ folder }) =>
-      asked.length === 0 || asked.some((name) => `${folder}/`.startsWith(`${bare(name)}/`)),
-  );
+  allFolders().flatMap((folder) => {
+    const whole =
+      asked.length === 0 || asked.some((name) => `${folder.folder}/`.startsWith(`${bare(name)}/`));
+    const sources = whole ? folder.sources : folder.sources.filter((name) => asked.includes(name));
+    return sources.length === 0 ? [] : [{ ...folder, sources }];
+  });
 
 const bare = (name: string): string => name.replace(/\/+$/, '');

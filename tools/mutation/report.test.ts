@@ -143,4 +143,12 @@ describe('what is mutated', () => {
     expect(names('engine/rul')).toEqual([]);
     expect(names()).toContain('engine/sequence');
   });
+
+  it('is measured in parts where files are asked for', () => {
+    const asked = ['engine/sequence/span.ts', 'engine/sequence/pair/stock.ts', 'engine/none.ts'];
+    expect(foldersIn(asked).map(({ folder, sources }) => [folder, sources])).toEqual([
+      ['engine/sequence', ['engine/sequence/span.ts']],
+      ['engine/sequence/pair', ['engine/sequence/pair/stock.ts']],
+    ]);
+  });
 });

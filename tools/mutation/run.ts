@@ -34,7 +34,8 @@ const settings = ({ sources }: Folder, file: string, concurrency: number) => ({
 /** Null where the tool did not come to an end: its own words on the terminal say why. */
 export const mutate = async (folder: Folder, concurrency: number): Promise<ToolReport | null> => {
   mkdirSync(PLACE, { recursive: true });
-  const name = folder.folder.replaceAll('/', '-');
+  // Parts of one folder may be measured side by side.
+  const name = `${folder.folder.replaceAll('/', '-')}-${process.pid}`;
   const settingsFile = join(PLACE, `${name}.settings.json`);
   const resultFile = join(PLACE, `${name}.json`);
   rmSync(resultFile, { force: true });

@@ -24,7 +24,13 @@ import {
 /** What the judge said of the steps, wherever they come from. */
 type Judged = Pick<CheckedOrder, 'steps' | 'verdict' | 'checked'>;
 
-type Plant = Pick<OrderJob, 'house' | 'physics'>;
+type Plant = Pick<OrderJob, 'house' | 'physics'> & Partial<Pick<OrderJob, 'set'>>;
+
+/** What the show calls an item; its id where it is not of this hang. */
+export const namesIn =
+  ({ hang }: OrderJob['set']) =>
+  (item: string): string =>
+    hang?.items.find(({ id }) => id === item)?.name ?? item;
 
 export const wordsOf = (
   { house, set, physics }: OrderJob,
@@ -32,7 +38,7 @@ export const wordsOf = (
 ): OrderWords => ({
   house,
   physics,
-  nameOf: (item) => set.hang?.items.find(({ id }) => id === item)?.name ?? item,
+  nameOf: namesIn(set),
   isDoubtTried: checked.doubt === 'worst',
   areFaultsTried: checked.faults === 'check',
 });
@@ -171,7 +177,11 @@ export const breachWords = (breach: Breach, job: Plant): string => {
   const id = cites === undefined ? rule : `${rule}: ${cites}`;
   const past = byN === null ? '' : `, past by ${sayForce(byN, job.house, 'up')}`;
   const place = `${placeOf(step)}, batten at ${heightWords(where, job)}`;
-  const { sentence } = sayFinding(finding, job.house);
+  const { sentence } = sayFinding(
+    finding,
+    job.house,
+    job.set === undefined ? undefined : namesIn(job.set),
+  );
   const free =
     releasableJ === null
       ? ''

@@ -3,7 +3,7 @@
 import type { House } from '#house';
 import type { StepBetween, WorkedPair } from '#orders';
 import { unreachable } from '#outcome';
-import type { OrderVerdict } from '#rules';
+import type { Breach, OrderVerdict } from '#rules';
 import type { PairNone } from '#sequence';
 import {
   inHouseWords,
@@ -14,7 +14,7 @@ import {
   sayStep,
 } from '#sheets';
 import type { PairStep } from '#state';
-import { breachWords, heightWords, placeOf } from './order-text.ts';
+import { breachWords, heightWords, namesIn, placeOf } from './order-text.ts';
 
 type SideName = 'first' | 'second';
 const SIDES: readonly SideName[] = ['first', 'second'];
@@ -79,7 +79,7 @@ const stepsText = ({ question, steps, verdict }: WorkedPair): readonly string[] 
       const words: OrderWords = {
         house: job.house,
         physics: job.physics,
-        nameOf: (item) => job.set.hang?.items.find(({ id }) => id === item)?.name ?? item,
+        nameOf: namesIn(job.set),
         isDoubtTried: question.doubt === 'worst',
         areFaultsTried: question.lock === 'planning',
       };
@@ -161,17 +161,20 @@ const AT = {
 const verdictText = (worked: WorkedPair): readonly string[] => {
   const { question, steps, verdict } = worked;
   const { house } = question.first.job;
-  const { first } = question;
-  const plant = { house, physics: first.job.physics };
+  const said = (breach: Breach): string => {
+    const side = SIDES.find((each) => question[each].job.set.lineSet.id === breach.finding.at.set);
+    const { physics, set } = question[side ?? 'first'].job;
+    return breachWords(breach, { house, physics, set });
+  };
   const { broken, alsoBroken, cautions, assumed, oneStops, proofsDue } = verdict;
   return [
     '',
-    ...(broken === null ? [] : [`BROKEN ${breachWords(broken, plant)}`]),
-    ...alsoBroken.map((each) => `Also broken ${breachWords(each, plant)}`),
+    ...(broken === null ? [] : [`BROKEN ${said(broken)}`]),
+    ...alsoBroken.map((each) => `Also broken ${said(each)}`),
     ...(broken === null && steps.length > 0
       ? [`No rule of the order of work is broken by ${steps.length} steps.`]
       : []),
-    ...cautions.map((each) => `Caution ${breachWords(each, plant)}`),
+    ...cautions.map((each) => `Caution ${said(each)}`),
     ...SIDES.flatMap((side) => {
       const bearing = worked.bearing[side];
       const set = question[side].job.set.lineSet.id;

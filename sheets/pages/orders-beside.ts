@@ -62,13 +62,13 @@ const isUnheld = (
 const heldOrBroken = (
   state: OrderState,
   breaches: readonly Breach[],
-  { house, isHeld }: { readonly house: House; readonly isHeld: boolean },
+  { house, nameOf, isHeld }: Named & { readonly isHeld: boolean },
 ): string => {
   const [first, ...others] = breaches;
   if (first === undefined) {
     return isHeld ? heldWords(state, house) : 'NOT HELD: as the step before it left it.';
   }
-  const { word, sentence } = sayFinding(first.finding, house);
+  const { word, sentence } = sayFinding(first.finding, house, nameOf);
   const more = others.length === 0 ? '' : ` And ${others.length} more.`;
   return `${word}, ${first.rule}: ${sentence}${more}`;
 };
@@ -88,7 +88,7 @@ const cellOf = (
     height: height(state.standing.height, house),
     balance: balanceWords(state, words),
     isBroken: breaches.length > 0 || !isHeld,
-    held: heldOrBroken(state, breaches, { house, isHeld }),
+    held: heldOrBroken(state, breaches, { house, nameOf: words.nameOf, isHeld }),
     energyJ,
     energy: energyJ === null ? null : energyWords(energyJ, physics, house),
   };

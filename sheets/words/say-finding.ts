@@ -64,7 +64,11 @@ export const afterName = (words: string, house: Pick<House, 'words'>): string =>
   return `${words.slice(0, colon)}${inHouseWords(words.slice(colon), house)}`;
 };
 
-const wordsFor = (finding: Finding, house: House): ReadonlyMap<string, string> => {
+const wordsFor = (
+  finding: Finding,
+  house: House,
+  nameOf: (item: string) => string,
+): ReadonlyMap<string, string> => {
   const { measured, limit, at, facts } = finding;
   const excess = excessOf(finding);
   const said = Object.entries(facts).map(([name, fact]): readonly [string, string] => [
@@ -73,7 +77,7 @@ const wordsFor = (finding: Finding, house: House): ReadonlyMap<string, string> =
   ]);
   return new Map([
     ...(at.set === undefined ? [] : [['set', at.set] as const]),
-    ...(at.item === undefined ? [] : [['item', at.item] as const]),
+    ...(at.item === undefined ? [] : [['item', nameOf(at.item)] as const]),
     ...(measured === null
       ? []
       : [['measured', sayMeasure(measured, house, { round: 'up' })] as const]),
@@ -86,11 +90,16 @@ const wordsFor = (finding: Finding, house: House): ReadonlyMap<string, string> =
 /**
  * Fills the sentence of the finding's rule. A code without a rule, or a place in the sentence
  * that the finding does not fill, is a defect: a sheet must not go out with a hole in it.
+ * An item is called by its id where the caller knows no name for it.
  */
-export const sayFinding = (finding: Finding, house: House): SaidFinding => {
+export const sayFinding = (
+  finding: Finding,
+  house: House,
+  nameOf: (item: string) => string = (item) => item,
+): SaidFinding => {
   const rule = ruleOf(finding.code);
   assert(rule !== undefined, `rule ${finding.code} is declared`);
-  const words = wordsFor(finding, house);
+  const words = wordsFor(finding, house, nameOf);
   const sentence = inHouseWords(rule.says, house).replace(
     /(^|\. )?\{([^}]+)\}/g,
     (_, begins: string | undefined, name: string) => {

@@ -83,7 +83,12 @@ export const ByHand = ({ each, found, hand, mine, thicker, onChange }: HandProps
   return (
     <div ref={box} tabIndex={-1} className="by-hand">
       <PlannedFrame word="WHAT IF" title="Changed by hand">
-        <Verdict beside={beside} order={order} isChanged={differsFrom(hand, found.steps)} />
+        <Verdict
+          beside={beside}
+          order={order}
+          isChanged={differsFrom(hand, found.steps)}
+          set={each.set}
+        />
         <TakeBack hand={hand} found={found} onChange={change} />
         <Strip
           name="Steps of the order changed by hand"

@@ -1,5 +1,6 @@
 /** One step whole: the picture large, and everything that a crew is told of it. */
 import { type ReactNode, useCallback, useId } from 'react';
+import type { SetAssessment } from '#assessment';
 import { orderStepDrawing, tradeWord } from '#drawings';
 import type { Breach } from '#rules';
 import { energyWords, type SaidStep, sayFinding, sayForce, sayMeasure } from '#sheets';
@@ -8,7 +9,7 @@ import { Glyph } from '../drawing/glyph-view.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { useWork } from '../reckoning/use-work.ts';
 import { Drawn } from './drawn.tsx';
-import type { Moment } from './moments.ts';
+import { type Moment, nameOfItem } from './moments.ts';
 
 type OpenProps = {
   readonly moment: Moment;
@@ -46,6 +47,7 @@ export const OpenStep = ({ moment, thicker, isWorked, children }: OpenProps) => 
             key={`${breach.rule} ${breach.where} ${breach.byN}`}
             breach={breach}
             bricks={drawn.physics.bricks}
+            set={drawn.set}
           />
         ))}
         {said === null ? (
@@ -61,13 +63,17 @@ export const OpenStep = ({ moment, thicker, isWorked, children }: OpenProps) => 
   );
 };
 
-type BrokenProps = { readonly breach: Breach; readonly bricks: OrderPhysics['bricks'] };
+type BrokenProps = {
+  readonly breach: Breach;
+  readonly bricks: OrderPhysics['bricks'];
+  readonly set: SetAssessment;
+};
 
 /** Rule, place, margin, and what it would set free. */
-export const BrokenRule = ({ breach, bricks }: BrokenProps) => {
+export const BrokenRule = ({ breach, bricks, set }: BrokenProps) => {
   const { house } = useWork();
   const { rule, byN, where, says, releasableJ, finding } = breach;
-  const { sentence } = sayFinding(finding, house);
+  const { sentence } = sayFinding(finding, house, nameOfItem(set));
   const at = sayMeasure({ value: where, kind: 'length' }, house);
   const past = byN === null ? '' : `, past its limit by ${sayForce(byN, house, 'up')}`;
   return (

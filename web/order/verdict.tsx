@@ -1,4 +1,5 @@
 /** What the judge says of the order changed by hand, beside the found one. */
+import type { SetAssessment } from '#assessment';
 import { type CheckedOrder, isAccepted } from '#orders';
 import type { OrdersBeside } from '#sheets';
 import { Notice } from '../frame/notice.tsx';
@@ -8,10 +9,11 @@ type VerdictProps = {
   readonly beside: OrdersBeside;
   readonly order: CheckedOrder;
   readonly isChanged: boolean;
+  readonly set: SetAssessment;
 };
 
 /** The first broken rule by name, and the two orders in a sentence each. */
-export const Verdict = ({ beside, order, isChanged }: VerdictProps) => {
+export const Verdict = ({ beside, order, isChanged, set }: VerdictProps) => {
   const { broken, refused } = order.verdict;
   return (
     <div className="verdict">
@@ -25,7 +27,7 @@ export const Verdict = ({ beside, order, isChanged }: VerdictProps) => {
                 ? 'Broken before the first step'
                 : `Broken at step ${broken.step + 1}`}
             </p>
-            <BrokenRule breach={broken} bricks={order.physics.bricks} />
+            <BrokenRule breach={broken} bricks={order.physics.bricks} set={set} />
           </>
         ) : refused !== null ? (
           <Notice degree="caution" title={`step ${refused.step + 1} cannot be replayed`}>

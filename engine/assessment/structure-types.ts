@@ -76,7 +76,10 @@ export type SetStructure = {
   readonly hungNeeds: readonly string[];
   /** The bare batten first. */
   readonly states: readonly StructureState[];
+  /** In the heaviest of the states. */
   readonly headBlock: Reckoned<BlockForce>;
+  /** In any one state, a reworked one too. */
+  readonly headBlockIn: (state: StructureState) => Reckoned<BlockForce>;
   /**
    * Force on all lines together when the batten is held down: the arbor's side (C37), beside the
    * largest that the batten's own side gives.

@@ -66,7 +66,8 @@ const wholeOf = (work: StructureWork, { model, plant, states, hungNeeds }: Parts
     freeLengths: model.freeLengths,
     hungNeeds,
     states,
-    headBlock: headBlockOf(work, model, states),
+    headBlock: headBlockOf(work, model, heaviestOf(states)),
+    headBlockIn: (state) => headBlockOf(work, model, isStable(state) ? state : undefined),
     restrained: restrainedOf(work, model, states),
     rework: (state, change) => reworkedBy({ model, plant }, state, change),
   };
@@ -244,12 +245,11 @@ const heaviestOf = (states: readonly StructureState[]): StructureState | undefin
 const headBlockOf = (
   { lineSet }: StructureWork,
   model: BattenModel,
-  states: readonly StructureState[],
+  state: StructureState | undefined,
 ): SetStructure['headBlock'] => {
   const got = gather();
   const perLengthKg = got.number(lineSet.lineMassPerLength, 'mass per length of a lift line');
   const handLineKg = got.number(lineSet.lift.handLineMass, 'mass of the hand line');
-  const state = heaviestOf(states);
   if (state === undefined) got.need('a state in which the batten is stable');
   return got.give(() => {
     const runs = model.runsAt(state?.height ?? 0);

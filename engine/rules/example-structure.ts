@@ -115,6 +115,7 @@ export const structureOf = (
   hungNeeds: [],
   states: [bareState, ...states],
   headBlock: reckoned(squareTurn(5000)),
+  headBlockIn: () => reckoned(squareTurn(5000)),
   restrained: reckoned({ arborSide: newtons(1600), battenSide: newtons(1500) }),
   rework: (state) => state,
   ...changes,

@@ -64,7 +64,7 @@ const main = async (args: readonly string[]): Promise<number> => {
     }
     for (const line of notLookedAt(survivorsOf(report), readLookedAt()))
       process.stdout.write(`${line}\n`);
-    keep(report);
+    keep(report, folder.sources);
     writeRow(folder.folder);
   }
   return failed === 0 ? 0 : 1;

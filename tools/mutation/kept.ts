@@ -9,10 +9,12 @@ import type { ToolReport } from './result.ts';
 
 const fileOf = (source: string): string => join(BUILD, 'mutation', 'kept', `${source}.json`);
 
-export const keep = (report: ToolReport): void => {
-  for (const [source, result] of Object.entries(report.files)) {
+/** The tool leaves out a file in which there is nothing to change; that is a result as well. */
+export const keep = (report: ToolReport, measured: readonly string[]): void => {
+  for (const source of measured) {
+    const nothing = { source: readFileSync(join(ROOT, source), 'utf8'), mutants: [] };
     mkdirSync(dirname(fileOf(source)), { recursive: true });
-    const part: ToolReport = { files: { [source]: result } };
+    const part: ToolReport = { files: { [source]: report.files[source] ?? nothing } };
     writeFileSync(fileOf(source), JSON.stringify(part));
   }
 };

@@ -128,6 +128,10 @@ describe('kinds of set and coupled sets', () => {
     expect([on('hemp'), on('deadHung')]).toEqual(['hemp', 'dead-hung']);
   });
 
+  it('[KIN-001] says nothing of a motor set on which nothing hangs', () => {
+    expect(found('KIN-001', { lineSet: motorSet, hang: null })).toEqual([]);
+  });
+
   it('[COU-001] judges no empty set, and stops a coupled one without a show', () => {
     expect(found('COU-001', { hang: null })).toEqual([]);
     const hang = { ...exampleHang, coupledWith: ['8'] };
@@ -145,6 +149,20 @@ describe('a set that steel holds', () => {
     });
     const [finding] = found('KIN-002', { ...steel(), set: { bare } });
     expect(finding?.measured?.value).toBeCloseTo(794.532, 9);
+  });
+
+  it('[KIN-002] reads the bare set as it goes up from there, where its imbalance jumps', () => {
+    // 30 + 9.80665 ( 100 − 3 · 10 − 2 · 5 ) = 618.399 N; under that height it would be 20 N less.
+    const bare = reckoned({
+      set: { ...balanceSet, items: [] },
+      curve: curveOf([
+        [1, 40],
+        [6.4, 10, 30],
+        [19, -60],
+      ]),
+    });
+    const [finding] = found('KIN-002', { ...steel(), set: { bare } });
+    expect(finding?.measured?.value).toBeCloseTo(618.399, 9);
   });
 
   it('[KIN-002] takes no show brick where nobody fixed any', () => {
@@ -227,6 +245,13 @@ describe('looms of which something is not known', () => {
     const scene = { ...loomed({ length: given(metres(1)) }), lineSet };
     expect(found('LOM-001', scene)).toEqual([]);
     expect(found('LOM-002', scene)).toEqual([]);
+  });
+
+  it('[LOM-001] judges nothing where no height is known at which the batten rests', () => {
+    const { hang } = loomed({ length: given(metres(1)) });
+    const lineSet = { ...exampleSet, workingHeight: nobodyKnows };
+    const scene = { hang: { ...exampleHang, ...hang, trims: [] }, plan: null, lineSet };
+    expect(found('LOM-001', scene)).toEqual([]);
   });
 
   it('[LOM-001] keeps the first of two places that ask the same', () => {

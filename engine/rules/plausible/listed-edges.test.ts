@@ -115,6 +115,10 @@ describe('the masses that are listed', () => {
     expect(listed({ ...whole, mass: nobodyKnows }, { kind: 'cloth', drop })).toEqual([]);
   });
 
+  it('[UNI-001] of no take-off that is written here are a defect, and not none', () => {
+    expect(() => listed({ ...whole, by: 'guess' } as never)).toThrow('guess');
+  });
+
   it('[UNI-001] over a batten need both its ends, in their order', () => {
     const drop = given(metres(5));
     const over = (lineSet: LineSet) => listed(whole, { kind: 'cloth', drop }, lineSet).length;

@@ -3,7 +3,7 @@ import { blocked, reckoned } from '#findings';
 import { metres, newtons } from '#quantities';
 import type { Restraint, SetState } from '#state';
 import { exampleStack, found, type Scene } from '../example-assessment.ts';
-import { full } from '../example-finding.ts';
+import { full, missed } from '../example-finding.ts';
 import {
   exampleHang,
   exampleRecord,
@@ -175,9 +175,37 @@ describe('the recorded stack, plan by plan', () => {
     ]);
   });
 
+  it('[STA-001] lists no kind of which there is none', () => {
+    const bricks = { counts: { C: 0, B: 9 }, reason: 'as weighed' };
+    const scene = { ...recorded({}), hang: { ...exampleHang, bricks } };
+    expect(found('STA-001', scene)).toMatchObject([
+      { facts: { recorded: '10 B', planned: '9 B' } },
+    ]);
+  });
+
   it('[STA-001] knows no pipe weight on a set without an arbor', () => {
     const scene = { ...stacked({ ...pipe, count: 2 }), lineSet: motorSet, hang: null };
     expect(found('STA-001', scene)).toEqual([]);
+  });
+});
+
+describe('a record out of date, at its edges', () => {
+  const timeless = { ...exampleRecord.knowledge, at: null };
+
+  it('[STA-002] judges nothing without a moment to judge at, though a record has no time', () => {
+    expect(found('STA-002', recorded({ knowledge: timeless }))).toEqual([]);
+    expect(found('STA-002', { ...recorded({ knowledge: timeless }), nowMs: 0 })).toHaveLength(1);
+  });
+
+  it('[STA-002] judges nothing where no record was read at all', () => {
+    expect(found('STA-002', { nowMs: momentMs('2030-01-01T00:00:00Z') ?? Number.NaN })).toEqual([]);
+  });
+
+  it('[UNK-001] says what the missing period blocks', () => {
+    const rules = { staleAfterSeconds: nobodyKnows };
+    expect(missed({ ...recorded({}), nowMs: 0, rules })).toBe(
+      'how long a record of a set holds good (nobody looked) | age of the records',
+    );
   });
 });
 

@@ -95,7 +95,11 @@ const heldAt = (
   const held = structure.rework(state, { loads: [...state.loads, ...lines] });
   const set: SetAssessment = {
     ...of,
-    structure: reckoned({ ...structure, states: [{ ...held, name: 'held down' }] }),
+    structure: reckoned({
+      ...structure,
+      states: [{ ...held, name: 'held down' }],
+      headBlock: structure.headBlockIn(held),
+    }),
   };
   const the: SetCase = { house, show: null, state: null, set, assessment: ALONE, nowMs: null };
   const opinions = ASKED.flatMap((rule): readonly Opinion[] => rule(the));

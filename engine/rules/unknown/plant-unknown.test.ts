@@ -5,6 +5,7 @@ import { metres } from '#quantities';
 import { found, type Scene } from '../example-assessment.ts';
 import {
   exampleHang,
+  exampleHouse,
   exampleLift,
   examplePipe,
   exampleSet,
@@ -12,6 +13,8 @@ import {
   motorSet,
   nobodyKnows,
 } from '../example-house.ts';
+import { noTotals, structured } from '../example-structure.ts';
+import { plantUnknown } from './plant-unknown.ts';
 
 const { cable, loftBlock, headBlock } = exampleLift;
 
@@ -101,6 +104,31 @@ describe('what nobody knows of lines, blocks and pipes', () => {
           what: 'stretch of the lift lines (EA) (set 7)',
           blocks: 'what lines, blocks and pipe carry',
         },
+      },
+    ]);
+  });
+
+  it('[UNK-001] misses nothing of a load on lines that steel or no arbor holds', () => {
+    const loaded = structured(undefined, { hungNeeds: ['how the steel holds it'] });
+    const hang = { ...exampleHang, deadHungAt: given(metres(5)) };
+    expect(found('UNK-001', { ...loaded, hang })).toEqual([]);
+    expect(found('UNK-001', { ...loaded, lineSet: motorSet, hang: null })).toEqual([]);
+    expect(found('UNK-001', loaded)).toHaveLength(1);
+  });
+
+  it('[UNK-001] misses no limit of a batten where no show says that something hangs', () => {
+    const breakingStrength = nobodyKnows;
+    const lineSet = {
+      ...lifted({ cable: { ...cable, breakingStrength } }),
+      pointLimit: nobodyKnows,
+    };
+    const house = { ...exampleHouse, lineSets: [lineSet] };
+    const assessment = { sets: [], bricks: [], totals: noTotals };
+    expect(plantUnknown({ house, show: null, state: null, assessment, nowMs: null })).toEqual([
+      {
+        lacks: 'breaking strength of the lift lines (every set)',
+        blocks: 'design factor of the lines',
+        of: 'house',
       },
     ]);
   });

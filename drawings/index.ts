@@ -11,6 +11,8 @@ export { placeOfLoad } from './batten-hung-loads.ts';
 export type { BattenLoadsDrawing } from './batten-loads.ts';
 export { battenLoadsDrawing } from './batten-loads.ts';
 export { placeWords, smallLengthWords, tensionWords } from './batten-words.ts';
+export type { FieldPlace, FieldScale, FieldSize, FieldView } from './field-view.ts';
+export { fieldScale, fitted, panned, zoomed } from './field-view.ts';
 export type { GlyphName } from './glyphs.ts';
 export { GLYPH_NAMES, glyph, glyphWord } from './glyphs.ts';
 export type { HangingItem, HangingPart } from './hanging-points.ts';
@@ -35,7 +37,20 @@ export {
   PAPER_PALETTE,
   SCREEN_PALETTE,
 } from './pens.ts';
+export type { PlanOptions, PlanParts, PlanSubject } from './plan/plan-drawing.ts';
+export { planDrawing, planParts, planStrips, wholePlan } from './plan/plan-drawing.ts';
 export { scaleBar } from './scale-bar.ts';
+export { lowestOf, upstageOf } from './section/hangings.ts';
+export type { HouseMoment, SetMoment } from './section/moments.ts';
+export { cueMoment, recordedMoment, stepMoment, trimMoment, trimNames } from './section/moments.ts';
+export type { SectionOptions, SectionParts, SectionSubject } from './section/section-drawing.ts';
+export {
+  sectionDrawing,
+  sectionParts,
+  sectionStrips,
+  sectionWithEyes,
+  wholeSection,
+} from './section/section-drawing.ts';
 export type {
   Anchor,
   Circle,

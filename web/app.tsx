@@ -27,8 +27,8 @@ const OrderPage = lazy(async () => ({
 const SheetsPage = lazy(async () => ({
   default: (await import('./sheets-page/sheets-page.tsx')).SheetsPage,
 }));
-const HousePage = lazy(async () => ({
-  default: (await import('./house-page/house-page.tsx')).HousePage,
+const HouseScreen = lazy(async () => ({
+  default: (await import('./house/house-screen.tsx')).HouseScreen,
 }));
 
 const SelfCheckPage = lazy(async () => ({
@@ -178,7 +178,14 @@ const Screen = ({ place, setInHand, onTake, open }: ScreenProps) => {
     case 'sheets':
       return <SheetsPage id={place.sheet} />;
     case 'house':
-      return <HousePage databases={open.databases} />;
+      return (
+        <HouseScreen
+          place={place}
+          databases={open.databases}
+          setInHand={setInHand}
+          onTake={onTake}
+        />
+      );
     case 'selfCheck':
       return <SelfCheckPage />;
     case 'nowhere':

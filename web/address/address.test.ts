@@ -18,6 +18,9 @@ describe('address', () => {
     '/sheets/balance-card/11?house=kestlemere',
     '/self-check',
     '/house?house=skelderwick&show=regatta',
+    '/house?at=trim%3Aplaying',
+    '/house/plan?at=cue%3A5&show=vell',
+    '/house/limits',
   ])('comes back as it was: %s', (url) => {
     expect(writeAddress(there(url))).toBe(url);
   });
@@ -28,6 +31,7 @@ describe('address', () => {
 
   it('says that it does not know a place, instead of showing another', () => {
     expect(there('/set').place).toEqual({ kind: 'nowhere', path: '/set' });
+    expect(there('/house/cellar').place).toEqual({ kind: 'nowhere', path: '/house/cellar' });
     expect(there('/live').place).toEqual({ kind: 'nowhere', path: '/live' });
   });
 

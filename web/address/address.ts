@@ -5,6 +5,9 @@ import { unreachable } from '#outcome';
 export type OrderStartName = 'bare' | 'planned' | 'recorded';
 export type OrderJobName = 'load' | 'strike' | 'change';
 
+/** Section and plan are drawings; limits are everything else that is known of the house. */
+export type HousePart = 'section' | 'plan' | 'limits';
+
 export type Place =
   | { readonly kind: 'hangList' }
   | { readonly kind: 'set'; readonly set: string }
@@ -17,7 +20,8 @@ export type Place =
     }
   /** The list of sheets, or one of them: `balance-card/11`. */
   | { readonly kind: 'sheets'; readonly sheet: string | null }
-  | { readonly kind: 'house' }
+  /** The drawings of the house at a moment, `trim:playing`; null is the record. Or its limits. */
+  | { readonly kind: 'house'; readonly part: HousePart; readonly at: string | null }
   | { readonly kind: 'selfCheck' }
   | { readonly kind: 'nowhere'; readonly path: string };
 
@@ -46,6 +50,16 @@ const orderOf = (set: string, asked: URLSearchParams): Place => ({
   from: STARTS.find((from) => from === asked.get('from')) ?? null,
 });
 
+const HOUSE_PARTS: readonly HousePart[] = ['section', 'plan', 'limits'];
+
+const houseOf = (rest: readonly string[], asked: URLSearchParams, path: string): Place => {
+  const [named = 'section', ...more] = rest;
+  const part = HOUSE_PARTS.find((each) => each === named);
+  return part === undefined || more.length > 0
+    ? { kind: 'nowhere', path }
+    : { kind: 'house', part, at: part === 'limits' ? null : asked.get('at') };
+};
+
 const placeOf = (path: string, asked: URLSearchParams): Place => {
   const [first = '', ...rest] = path
     .split('/')
@@ -58,7 +72,7 @@ const placeOf = (path: string, asked: URLSearchParams): Place => {
     return { kind: 'sheets', sheet: rest.length === 0 ? null : rest.join('/') };
   }
   if (first === 'self-check' && rest.length === 0) return { kind: 'selfCheck' };
-  return first === 'house' && rest.length === 0 ? { kind: 'house' } : { kind: 'nowhere', path };
+  return first === 'house' ? houseOf(rest, asked, path) : { kind: 'nowhere', path };
 };
 
 const pathOf = (place: Place): string => {
@@ -74,7 +88,7 @@ const pathOf = (place: Place): string => {
         ? '/sheets'
         : `/sheets/${place.sheet.split('/').map(encodeURIComponent).join('/')}`;
     case 'house':
-      return '/house';
+      return place.part === 'section' ? '/house' : `/house/${place.part}`;
     case 'selfCheck':
       return '/self-check';
     case 'nowhere':
@@ -95,6 +109,7 @@ export const writeAddress = ({ place, house, show }: Address): string => {
   const asked = new URLSearchParams();
   if (place.kind === 'order' && place.job !== null) asked.set('job', place.job);
   if (place.kind === 'order' && place.from !== null) asked.set('from', place.from);
+  if (place.kind === 'house' && place.at !== null) asked.set('at', place.at);
   if (house !== null) asked.set('house', house);
   if (show !== null) asked.set('show', show);
   const query = asked.toString();

@@ -99,7 +99,7 @@ type StripProps = {
 export const TitleStrip = ({ open, view, ids, setInHand }: StripProps) => {
   const { place } = useAddress();
   const workspaces: readonly (readonly [string, Place])[] = [
-    ['House', { kind: 'house' }],
+    ['House', { kind: 'house', part: 'section', at: null }],
     ['Hang list', { kind: 'hangList' }],
     ...(setInHand === null
       ? []

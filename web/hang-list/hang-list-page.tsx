@@ -143,6 +143,6 @@ const NoSets = ({ house }: { readonly house: House }) => (
     This house has no line sets yet. Its document lists them: types of set with their{' '}
     {tradeWord(house, 'batten')}s, {tradeWord(house, 'arbor')}s and stops, and where each set
     stands. Until it does, nothing can be hung here.{' '}
-    <Link to={{ kind: 'house' }}>Open the house</Link>
+    <Link to={{ kind: 'house', part: 'limits', at: null }}>Open the house</Link>
   </p>
 );

@@ -18,7 +18,7 @@ const useTake = () => {
     setFault(null);
     try {
       await keeper.takeDatabase(database, house);
-      goToAddress({ place: { kind: 'house' }, house: null, show: null });
+      goToAddress({ place: { kind: 'house', part: 'limits', at: null }, house: null, show: null });
     } catch (thrown) {
       setFault({ words: thrown instanceof Error ? thrown.message : String(thrown) });
     } finally {

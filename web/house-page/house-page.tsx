@@ -19,7 +19,6 @@ export const HousePage = ({ databases }: { readonly databases: Databases }) => {
   return (
     <>
       <div className="page-head">
-        <h1>{house.name}</h1>
         <p className="quiet">
           {units}, {house.words} trade words, {tradeWord(house, 'arbor')}s at{' '}
           {house.stage.operatingSide === 'stageRight' ? 'stage right' : 'stage left'},{' '}

@@ -222,6 +222,14 @@ const Actions = ({ each, from, worked, moments, children }: ActionsProps) => {
             Print strike sheet
           </Link>
         ) : null}
+        {moments.length < 2 ? null : (
+          <Link
+            to={{ kind: 'house', part: 'section', at: `order:${each.id}:${order.job}:${from}:0` }}
+            className="button"
+          >
+            Step by step in the section
+          </Link>
+        )}
         {children}
       </div>
       {isPrinted && !hasSheet ? <WhereElse order={order} /> : null}

@@ -135,9 +135,9 @@ describe('what a screen says of it', () => {
   it('is a failed case of what it rests on, and by whom', () => {
     const checks = { browser: ill, server: well };
     expect(failingOn({ kind: 'set', set: '11' }, checks)).toMatchObject([{ who: 'browser' }]);
-    expect(failingOn({ kind: 'house' }, checks)).toEqual([]);
+    expect(failingOn({ kind: 'house', part: 'limits', at: null }, checks)).toEqual([]);
     const onServer = { browser: well, server: doneWith([caseOf('takeoff', 9)]) };
-    expect(failingOn({ kind: 'house' }, onServer)).toMatchObject([{ who: 'server' }]);
+    expect(failingOn({ kind: 'house', part: 'limits', at: null }, onServer)).toMatchObject([{ who: 'server' }]);
   });
 
   it.each([
@@ -145,7 +145,7 @@ describe('what a screen says of it', () => {
     { kind: 'set', set: '1' },
     { kind: 'order', set: '1', job: null, from: null },
     { kind: 'sheets', sheet: null },
-    { kind: 'house' },
+    { kind: 'house', part: 'limits', at: null },
     { kind: 'selfCheck' },
   ] as const)('rests on what the wall rests on: $kind', (place) => {
     const rests = restsOn(place);

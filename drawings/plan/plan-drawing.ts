@@ -1,0 +1,184 @@
+/**
+ * The stage from above: house at the foot, upstage up, stage right at the left as the house sees
+ * it. Pipes at their places with their lift lines and how deep what hangs on them is; wells, bays,
+ * galleries, traps, and what is kept free.
+ */
+import type { SetAssessment } from '#assessment';
+import type { House } from '#house';
+import { FOOT, formatLength, metres } from '#quantities';
+import type { FieldScale, FieldSize, FieldView } from '../field-view.ts';
+import { fieldScale, fitted } from '../field-view.ts';
+import { textWidth } from '../lettering.ts';
+import { scaleBar } from '../scale-bar.ts';
+import { stageDepth } from '../section/building.ts';
+import { upstageOf } from '../section/hangings.ts';
+import type { HouseMoment } from '../section/moments.ts';
+import { spread } from '../section/spread.ts';
+import { type Drawing, group, lettering, line, point, polyline, type Shape } from '../shape.ts';
+import { tradeWord } from '../trade-words.ts';
+import { halfWidth, keptFree, planBuilding } from './building.ts';
+import { planBays, planSet } from './hangings.ts';
+
+export type PlanSubject = {
+  readonly house: House;
+  readonly sets: readonly SetAssessment[];
+  readonly moment: HouseMoment;
+};
+
+export type PlanStrips = { readonly sets: number; readonly foot: number };
+
+export type PlanOptions = FieldSize & {
+  readonly letter: number;
+  readonly view: FieldView;
+  readonly strips: PlanStrips;
+  readonly chosen?: string | null;
+};
+
+export type PlanParts = {
+  readonly field: Drawing;
+  /** Numbers of the sets, beside their pipes. */
+  readonly sets: Drawing;
+  readonly foot: Drawing;
+  readonly scale: FieldScale;
+};
+
+export const planStrips = (letter: number): PlanStrips => ({ sets: letter * 4, foot: letter * 4 });
+
+export const wholePlan = (house: House): FieldView => {
+  const half = halfWidth(house);
+  const { toY } = stageDepth(house);
+  // Room for the names of bays at the right.
+  return { left: -half - 0.6, right: half + 2.4, bottom: -2, top: toY + 1 };
+};
+
+/** Numbers that stand over one another are every second or third, and the set in hand. */
+const setStrip = (
+  { house, sets }: PlanSubject,
+  { height, letter, strips, chosen = null }: PlanOptions,
+  scale: FieldScale,
+): Drawing => {
+  const apart = letter * 1.02;
+  const most = Math.max(1, Math.floor((height - letter) / apart));
+  const inSight = sets
+    .flatMap((set) => {
+      const upstageM = upstageOf(set);
+      const y = upstageM === null ? -1 : scale.yOf(upstageM);
+      return y < 0 || y > height ? [] : [{ id: set.lineSet.id, y }];
+    })
+    .toSorted((one, other) => one.y - other.y);
+  const every = Math.ceil(inSight.length / most);
+  const shown = inSight.filter(({ id }, index) => index % every === 0 || id === chosen);
+  const places = spread(
+    shown.map(({ y }) => y),
+    apart,
+    { from: letter / 2, to: height - letter / 2 },
+  );
+  const width = strips.sets;
+  const shapes = shown.flatMap(({ id, y }, index): readonly Shape[] => {
+    const at = places[index] ?? y;
+    const pen = id === chosen ? 'blue' : 'ink';
+    return [
+      lettering(width - 14, at + letter * 0.34, id, letter, {
+        anchor: 'end',
+        pen,
+        weight: id === chosen ? 'strong' : 'plain',
+      }),
+      polyline([point(width - 11, at), point(width - 6, at), point(width, y)], {
+        stroke: 'line',
+        weight: 'hair',
+      }),
+    ];
+  });
+  return { width, height, title: `Sets of ${house.name}, upstage up`, shapes };
+};
+
+const TICKS = [1, 2, 5, 10, 20, 50] as const;
+
+const footStrip = (
+  { house }: PlanSubject,
+  { width, letter, view, strips }: PlanOptions,
+  scale: FieldScale,
+): Drawing => {
+  const unitM = house.units === 'customary' ? FOOT : 1;
+  const step = TICKS.find((each) => each * unitM * scale.perMetre > letter * 3.2) ?? 50;
+  const first = Math.ceil(view.left / unitM / step) * step;
+  const count = Math.max(0, Math.floor((view.right / unitM - first) / step) + 1);
+  const ticks = Array.from({ length: count }, (_, index) => first + index * step).flatMap(
+    (tick): readonly Shape[] => {
+      const x = scale.xOf(tick * unitM);
+      if (x < letter || x > width - letter) return [];
+      const words = formatLength(metres(Math.abs(tick) * unitM), house.units);
+      return [
+        line(x, 0, x, 5, { stroke: 'line', weight: 'thin' }),
+        lettering(x, 5 + letter, words, letter, { anchor: 'middle', pen: 'ink2' }),
+      ];
+    },
+  );
+  const words = 'from the centre line; stage right at the left';
+  const bar = { room: width / 3, perMetre: scale.perMetre, units: house.units, letter };
+  return {
+    width,
+    height: strips.foot,
+    title: `Measure ${words}`,
+    shapes: [
+      ...ticks,
+      lettering(0, letter * 3.2, words, letter, { pen: 'ink2' }),
+      ...(textWidth(words, letter) > width * 0.6
+        ? []
+        : [scaleBar({ ...bar, x: width * 0.66, y: letter * 2.6 })]),
+    ],
+  };
+};
+
+export const planTitle = ({ house, moment }: PlanSubject): string =>
+  `Plan of the stage of ${house.name}, ${moment.is}, ${tradeWord(house, 'batten')}s and what hangs`;
+
+/** Everything that is in the view. */
+export const planParts = (subject: PlanSubject, options: PlanOptions): PlanParts => {
+  const { house, sets, moment } = subject;
+  const { width, height, letter, view, chosen = null } = options;
+  const scale = fieldScale(view, { width, height });
+  return {
+    field: {
+      width,
+      height,
+      title: planTitle(subject),
+      shapes: [
+        group(planBuilding(house, scale, letter), { part: 'building' }),
+        ...sets.map((set) => {
+          const { id } = set.lineSet;
+          const shapes = planSet(set, scale, { moment, isChosen: id === chosen });
+          return group(shapes, { part: `set ${id}` });
+        }),
+        ...keptFree(house, scale, letter),
+        ...planBays(subject, scale, letter),
+      ],
+    },
+    sets: setStrip(subject, options, scale),
+    foot: footStrip(subject, options, scale),
+    scale,
+  };
+};
+
+/** The whole plan with its strips on one paper: for print and for files. */
+export const planDrawing = (
+  subject: PlanSubject,
+  { width, height, letter, ...options }: Omit<PlanOptions, 'view' | 'strips'>,
+): Drawing => {
+  const strips = planStrips(letter);
+  const room = { width: width - strips.sets, height: height - strips.foot };
+  const view = fitted(wholePlan(subject.house), room);
+  const parts = planParts(subject, { ...options, ...room, letter, strips, view });
+  const at = (x: number, y: number, drawing: Drawing): Shape =>
+    group(drawing.shapes, { at: point(x, y) });
+  return {
+    width,
+    height,
+    title: planTitle(subject),
+    shapes: [
+      at(strips.sets, 0, parts.field),
+      at(0, 0, parts.sets),
+      at(strips.sets, room.height, parts.foot),
+    ],
+  };
+};

@@ -1,0 +1,146 @@
+/** The house: its section and plan at a moment, and its limits with their sources. */
+import { tradeWord } from '#drawings';
+import type { HousePart, Place } from '../address/address.ts';
+import { Link } from '../address/link.tsx';
+import { Notice } from '../frame/notice.tsx';
+import { TitleBlock } from '../frame/title-block.tsx';
+import { HousePage } from '../house-page/house-page.tsx';
+import type { Databases } from '../keeping/server.ts';
+import { PlannedFrame } from '../order/planned-frame.tsx';
+import { useWork } from '../reckoning/use-work.ts';
+import { MomentBar } from './moment-bar.tsx';
+import { type MomentChoice, readMoment } from './moment-choice.ts';
+import { PlanView } from './plan-view.tsx';
+import { SectionTable } from './section-table.tsx';
+import { SectionView } from './section-view.tsx';
+import { SetInHand } from './set-in-hand.tsx';
+import { type MomentAnswer, momentOf, type ShownMoment, useOrderMoment } from './use-moment.ts';
+
+export type HouseScreenProps = {
+  readonly place: Extract<Place, { readonly kind: 'house' }>;
+  readonly databases: Databases;
+  readonly setInHand: string | null;
+  readonly onTake: (set: string) => void;
+};
+
+const PARTS: readonly (readonly [HousePart, string])[] = [
+  ['section', 'Section'],
+  ['plan', 'Plan'],
+  ['limits', 'Limits'],
+];
+
+export const HouseScreen = (props: HouseScreenProps) => {
+  const { place, databases } = props;
+  const { house } = useWork();
+  return (
+    <>
+      <div className="house-head">
+        <h1>{house.name}</h1>
+        <nav aria-label="Of the house" className="house-parts">
+          {PARTS.map(([part, words]) => (
+            <Link
+              key={part}
+              to={{ kind: 'house', part, at: part === 'limits' ? null : place.at }}
+              isHere={part === place.part}
+            >
+              {words}
+            </Link>
+          ))}
+        </nav>
+      </div>
+      {place.part === 'limits' ? <HousePage databases={databases} /> : <Drawings {...props} />}
+    </>
+  );
+};
+
+const Drawings = (props: HouseScreenProps) => {
+  const { place } = props;
+  const choice = readMoment(place.at);
+  if (choice === null) {
+    return (
+      <Notice degree="caution" title="the address names no moment of this house">
+        <p>
+          Found {place.at}. Accepted: trim and its name, cue and how many are done, or a step of an
+          order.{' '}
+          <Link to={{ kind: 'house', part: place.part, at: null }}>Show the house as recorded</Link>
+        </p>
+      </Notice>
+    );
+  }
+  return choice.of === 'order' ? (
+    <OfOrder {...props} choice={choice} />
+  ) : (
+    <OfHouse {...props} choice={choice} />
+  );
+};
+
+type Of<C> = HouseScreenProps & { readonly choice: C };
+type OrderChoice = Extract<MomentChoice, { readonly of: 'order' }>;
+
+const OfOrder = ({ choice, ...props }: Of<OrderChoice>) => (
+  <Shown {...props} choice={choice} answer={useOrderMoment(choice)} />
+);
+
+const OfHouse = ({ choice, ...props }: Of<Exclude<MomentChoice, OrderChoice>>) => (
+  <Shown {...props} choice={choice} answer={momentOf(useWork(), choice)} />
+);
+
+const Shown = ({
+  place,
+  choice,
+  answer,
+  setInHand,
+  onTake,
+}: Of<MomentChoice> & { readonly answer: MomentAnswer }) => {
+  const { house } = useWork();
+  const name = place.part === 'plan' ? 'Plan, upstage up' : 'Section, looking to stage right';
+  return (
+    <>
+      <MomentBar part={place.part} choice={choice} />
+      {'moment' in answer ? (
+        <Framed name={name} shown={answer}>
+          {place.part === 'plan' ? (
+            <PlanView moment={answer.moment} setInHand={setInHand} onTake={onTake} />
+          ) : (
+            <SectionView moment={answer.moment} setInHand={setInHand} onTake={onTake} />
+          )}
+          <SetInHand moment={answer.moment} id={setInHand} />
+          <SectionTable moment={answer.moment} />
+        </Framed>
+      ) : 'waiting' in answer ? (
+        <p className="empty-words" role="status">
+          {answer.waiting}
+        </p>
+      ) : (
+        <Notice degree="caution" title="there is no such moment">
+          <p>{answer.missing}</p>
+        </Notice>
+      )}
+      <TitleBlock
+        drawing={`${name}, ${'moment' in answer ? answer.words : 'not there'}`}
+        scale={`a bar below the drawing; heights above the ${tradeWord(house, 'deck')}`}
+      />
+    </>
+  );
+};
+
+/** What was recorded stands plain; what somebody intends has its frame and its word. */
+const Framed = ({
+  name,
+  shown,
+  children,
+}: {
+  readonly name: string;
+  readonly shown: ShownMoment;
+  readonly children: React.ReactNode;
+}) =>
+  shown.moment.is === 'planned' ? (
+    <PlannedFrame word="PLANNED" title={`${name}, ${shown.words}`}>
+      <div className="section-sheet">{children}</div>
+    </PlannedFrame>
+  ) : (
+    <section className="section-sheet" aria-label={`${name}, ${shown.words}`}>
+      <p className="quiet section-words">{shown.words}</p>
+      {children}
+    </section>
+  );

@@ -1,0 +1,93 @@
+/** Which moment is shown: the record, a trim, a cue, a step of an order. */
+import { tradeWord, trimNames } from '#drawings';
+import type { HousePart } from '../address/address.ts';
+import { Link } from '../address/link.tsx';
+import { go } from '../address/use-address.ts';
+import { useWork } from '../reckoning/use-work.ts';
+import { type MomentChoice, writeMoment } from './moment-choice.ts';
+
+type BarProps = { readonly part: HousePart; readonly choice: MomentChoice };
+
+const goTo = (part: HousePart, choice: MomentChoice): void =>
+  go({ kind: 'house', part, at: writeMoment(choice) });
+
+export const MomentBar = ({ part, choice }: BarProps) => {
+  const { house, show, sets } = useWork();
+  const names = trimNames(sets.map(({ set }) => set));
+  const { cues } = show;
+  return (
+    <fieldset className="moment-bar">
+      <legend className="only-said">Moment shown</legend>
+      <span className="quiet" aria-hidden="true">
+        shown
+      </span>
+      <Link
+        to={{ kind: 'house', part, at: null }}
+        isHere={choice.of === 'record'}
+        className="moment-link"
+      >
+        as recorded
+      </Link>
+      {names.length === 0 ? null : (
+        <label className={choice.of === 'trim' ? 'here' : undefined}>
+          a {tradeWord(house, 'trim')}
+          <select
+            value={choice.of === 'trim' ? choice.name : ''}
+            onChange={({ target }) => goTo(part, { of: 'trim', name: target.value })}
+          >
+            <option value="" disabled>
+              choose
+            </option>
+            {names.map((name) => (
+              <option key={name}>{name}</option>
+            ))}
+          </select>
+        </label>
+      )}
+      {cues.length === 0 ? null : (
+        <label className={choice.of === 'cue' ? 'here' : undefined}>
+          a cue
+          <select
+            value={choice.of === 'cue' ? choice.done : ''}
+            onChange={({ target }) => goTo(part, { of: 'cue', done: Number(target.value) })}
+          >
+            <option value="" disabled>
+              choose
+            </option>
+            <option value={0}>before the first</option>
+            {cues.map(({ number, set, note }, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: cues stand in the order of the show
+              <option key={index} value={index + 1}>
+                after {number}, set {set}
+                {note === undefined ? '' : `: ${note}`}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {choice.of === 'order' ? <OrderSteps part={part} choice={choice} /> : null}
+    </fieldset>
+  );
+};
+
+/** Step by step through one order of work; it is chosen on the order's own screen. */
+const OrderSteps = ({
+  part,
+  choice,
+}: {
+  readonly part: HousePart;
+  readonly choice: Extract<MomentChoice, { readonly of: 'order' }>;
+}) => (
+  <span className="moment-steps here">
+    <button
+      type="button"
+      disabled={choice.done === 0}
+      onClick={() => goTo(part, { ...choice, done: choice.done - 1 })}
+    >
+      Step back
+    </button>
+    <button type="button" onClick={() => goTo(part, { ...choice, done: choice.done + 1 })}>
+      Next step
+    </button>
+  </span>
+);

@@ -1,0 +1,67 @@
+/** Which moment of the house is shown, as it stands in the address. */
+import type { OrderJobName, OrderStartName } from '../address/address.ts';
+
+export type MomentChoice =
+  | { readonly of: 'record' }
+  | { readonly of: 'trim'; readonly name: string }
+  /** After so many cues; 0 is before the first. */
+  | { readonly of: 'cue'; readonly done: number }
+  /** After so many steps of an order of work on one set; 0 is how the work begins. */
+  | {
+      readonly of: 'order';
+      readonly set: string;
+      readonly job: OrderJobName;
+      readonly from: OrderStartName;
+      readonly done: number;
+    };
+
+const JOBS: readonly OrderJobName[] = ['load', 'strike', 'change'];
+const STARTS: readonly OrderStartName[] = ['bare', 'planned', 'recorded'];
+
+const wholeOf = (text: string): number | null => (/^\d{1,4}$/.test(text) ? Number(text) : null);
+
+const orderOf = (words: readonly string[]): MomentChoice | null => {
+  // A set may have a colon in its name; what follows has none.
+  const [jobName, fromName, step = ''] = words.slice(-3);
+  const set = words.slice(0, -3).join(':');
+  const job = JOBS.find((each) => each === jobName);
+  const from = STARTS.find((each) => each === fromName);
+  const done = wholeOf(step);
+  return set === '' || job === undefined || from === undefined || done === null
+    ? null
+    : { of: 'order', set, job, from, done };
+};
+
+/** Null where the address asks for a moment that there is not. */
+export const readMoment = (at: string | null): MomentChoice | null => {
+  if (at === null) return { of: 'record' };
+  const [kind = '', ...words] = at.split(':');
+  const rest = words.join(':');
+  switch (kind) {
+    case 'trim':
+      return rest === '' ? null : { of: 'trim', name: rest };
+    case 'cue': {
+      const done = wholeOf(rest);
+      return done === null ? null : { of: 'cue', done };
+    }
+    case 'order':
+      return orderOf(words);
+    default:
+      return null;
+  }
+};
+
+export const writeMoment = (choice: MomentChoice): string | null => {
+  switch (choice.of) {
+    case 'record':
+      return null;
+    case 'trim':
+      return `trim:${choice.name}`;
+    case 'cue':
+      return `cue:${choice.done}`;
+    case 'order':
+      return `order:${choice.set}:${choice.job}:${choice.from}:${choice.done}`;
+    default:
+      return choice satisfies never;
+  }
+};

@@ -84,11 +84,78 @@ describe('where a set is held', () => {
     expect(heldSpans(more, [], 50, 1)).toEqual([]);
   });
 
+  it('is held to the very limit, and a millionth of a newton past it', () => {
+    const all = [{ lo: 0, hi: 10 }];
+    for (const sign of [1, -1]) {
+      const level = (forceN: number) => [node(0, sign * forceN), node(10, sign * forceN)];
+      expect(heldSpans(level(50), [], 50, 0)).toEqual(all);
+      expect(heldSpans([node(3, sign * 1e-6)], [], 0, 0)).toEqual([{ lo: 3, hi: 3 }]);
+      expect(heldSpans(level(1e-6), [], 0, 0)).toEqual(all);
+      expect(heldSpans([node(3, sign * 1.1e-6)], [], 0, 0)).toEqual([]);
+      expect(heldSpans(level(1.1e-6), [], 0, 0)).toEqual([]);
+    }
+  });
+
+  it('may be held at one height, or at two that are as good as one', () => {
+    // Just at the limit with the batten in, and heavier from there on.
+    expect(heldSpans([node(0, 1e-6), node(10, 5)], [], 0, 0)).toEqual([{ lo: 0, hi: 0 }]);
+    // Balanced at 1 m only, with as much doubt as is left to rounding.
+    expect(heldSpans([node(0, 2, 2, 1e-6), node(2, -2, -2, 1e-6)], [], 0, 1)).toEqual([
+      { lo: 1, hi: 1 },
+    ]);
+    // Two contacts, a ten millionth of a metre apart.
+    const contacts = [node(0, -300, 300), node(1e-7, 300, -300), node(5, -300)];
+    expect(heldSpans(contacts, [], 50, 0)).toEqual([{ lo: 0, hi: 1e-7 }]);
+  });
+
+  it('counts doubt by its share, at a node and between two', () => {
+    const doubtful = [node(0, 20, 20, 40), node(10, -20, -20, 40)];
+    // 20 + 40 / 2 is 40 at the ends.
+    expect(heldSpans(doubtful, [], 40, 0.5)).toEqual([{ lo: 0, hi: 10 }]);
+    expect(heldSpans(doubtful, [], 30, 0.5)).toEqual([
+      { lo: expect.closeTo(2.5, 6), hi: expect.closeTo(7.5, 6) },
+    ]);
+    // Doubt that grows from 0 to 20: 10 + 2 h passes 20 at 5 m, and so it does downwards.
+    const growing = (valueN: number) => [node(0, valueN, valueN, 0), node(10, valueN, valueN, 20)];
+    expect(heldSpans(growing(10), [], 20, 1)).toEqual([{ lo: 0, hi: expect.closeTo(5, 6) }]);
+    expect(heldSpans(growing(-10), [], 20, 1)).toEqual([{ lo: 0, hi: expect.closeTo(5, 6) }]);
+    const mid = nodeAt(growing(10), 2.5);
+    expect(mid).toEqual({
+      heightM: 2.5,
+      belowN: 10,
+      aboveN: 10,
+      contact: { lowN: 10, highN: 10 },
+      doubtN: 5,
+    });
+  });
+
+  it('takes a restraint that misses a height by a ten millionth of a metre', () => {
+    const near = [restraint('in', 80, 1e-7, 5), restraint('out', 90, -5, -1e-7)];
+    expect(holdsAt(near, pointSpan(0), 50)).toEqual({ inN: 80, outN: 90 });
+    const far = [restraint('in', 80, 2e-7, 5), restraint('out', 90, -5, -2e-7)];
+    expect(holdsAt(far, pointSpan(0), 50)).toEqual({ inN: 50, outN: 50 });
+  });
+
+  it('has no node twice where a restraint ends on one', () => {
+    // It ends within a ten millionth of the node at 10 m, where the curve would else be cut.
+    expect(heldSpans(RAMP, [restraint('both', 70, 0, 10)], 10, 0)).toEqual([{ lo: 0, hi: 10 }]);
+    expect(heldSpans(RAMP, [restraint('both', 70, -1, 11)], 10, 0)).toEqual([{ lo: 0, hi: 10 }]);
+    // Two that meet at 5 m hold one after the other, each with its own rating.
+    const two = [restraint('in', 70, 0, 5), restraint('in', 8, 5, 9)];
+    expect(heldSpans(RAMP, two, 0, 0)).toEqual([
+      { lo: 0, hi: 5 },
+      { lo: expect.closeTo(5.2, 6), hi: expect.closeTo(6, 6) },
+    ]);
+  });
+
   it('reads the curve on a node and between two', () => {
     expect(nodeAt(RAMP, 10)).toBe(RAMP[1]);
     expect(nodeAt(RAMP, 2.5)?.aboveN).toBeCloseTo(35, 9);
     expect(nodeAt(RAMP, 11)).toBeNull();
     expect(nodeAt(RAMP, -1)).toBeNull();
+    expect(nodeAt(RAMP, 10 + 1e-8)).toBe(RAMP[1]);
+    expect(nodeAt([node(0, 5)], 1e-7)?.heightM).toBe(0);
+    expect(nodeAt([node(0, 5)], 1.1e-7)).toBeNull();
   });
 });
 
@@ -100,6 +167,11 @@ describe('stretches of heights', () => {
     expect(isWithin({ lo: 1, hi: 2 }, { lo: 1, hi: 2 })).toBe(true);
     expect(isWithin({ lo: 0.9, hi: 2 }, { lo: 1, hi: 2 })).toBe(false);
     expect(isWithin({ lo: 1, hi: 2.1 }, { lo: 1, hi: 2 })).toBe(false);
+    // A ten millionth of a metre is no distance; more than that is one.
+    expect(overlap(pointSpan(0), { lo: 1e-7, hi: 3 })).toEqual({ lo: 0, hi: 0 });
+    expect(isWithin({ lo: -1e-7, hi: 1e-7 }, pointSpan(0))).toBe(true);
+    expect(isWithin({ lo: 0, hi: 1.1e-7 }, pointSpan(0))).toBe(false);
+    expect(isWithin({ lo: -1.1e-7, hi: 0 }, pointSpan(0))).toBe(false);
   });
 
   it('keep to multiples of a step', () => {

@@ -11,7 +11,8 @@ import { givenAfter, isInStock, stockLess } from './stock.ts';
 const RUN: WorkZone = { zone: 'run' };
 const UPPER: WorkZone = { zone: 'drop', gallery: 'upper' };
 
-const add = (count: number): Step => ({ act: 'add', kind: 'F', count, gallery: 'upper' });
+const add = (count: number) =>
+  ({ act: 'add', kind: 'F', count, gallery: 'upper' }) as const satisfies Step;
 const remove = (count: number): Step => ({ act: 'remove', kind: 'F', count, gallery: 'upper' });
 
 type Found = Extract<OrderPlan, { readonly found: unknown }>['found'];
@@ -82,6 +83,27 @@ describe('the bricks of both', () => {
     expect([left(0), left(1), left(2)]).toEqual([100, 97, 98]);
     expect(stockLess(physics, [add(300)]).galleries[0]?.stock['F']).toBe(0);
     expect(stockLess(physics, [add(3)]).galleries[1]?.stock['F']).toBe(100);
+  });
+
+  it('are given by nothing but plates', () => {
+    expect(given.map((each) => [...each])).toEqual([
+      [],
+      [['upper F', 3]],
+      [['upper F', 2]],
+      [['upper F', 2]],
+    ]);
+  });
+
+  it('are in stock where they are, and nowhere else', () => {
+    const galleries = physics.galleries.map((each) => ({
+      ...each,
+      stock: { F: each.id === 'upper' ? 0 : 5 },
+    }));
+    const three = givenAfter([{ ...add(3), gallery: 'mid' }]).at(-1);
+    const from = (gallery: string, taken: ReturnType<typeof givenAfter>[number] | undefined) =>
+      isInStock({ ...physics, galleries }, [taken, undefined], { gallery, kind: 'F' });
+    expect(from('mid', three)).toBe(true);
+    expect(from('upper', given.at(-1))).toBe(false);
   });
 
   it('are in stock up to the last one', () => {

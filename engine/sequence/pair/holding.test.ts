@@ -119,3 +119,32 @@ describe('a set with a piece of which nobody knows the share', () => {
     expect(isHeldWithShare({ physics, doubtShare: 1 }, high, small(76))).toBe(false);
   });
 });
+
+describe('what a line and doubt are worth', () => {
+  it('is nothing for a line against a batten that comes in', () => {
+    // 48.59 + 230 − 175 = 103.59 lb at 3 ft, 94.35 at 10.
+    const light = { ...standsAt(10, { F: 7 }, FLYING), restraints: [line()] };
+    expect(canFlyTo(exact, light, ft(20))).toBe(false);
+  });
+
+  it('is counted against the set when it would run out, too', () => {
+    // 48.59 − 27 · 1.32 − 62.5 = −49.55 lb at 30 ft with 2 F and an H, and 1.3 lb in doubt.
+    const out = standsAt(30, { F: 2, H: 1 }, FLYING);
+    const none = { items: ['header'], wholeN: 0, share: 'any' } as const;
+    expect(isHeldWithShare(exact, out, none)).toBe(true);
+    expect(isHeldWithShare({ physics, doubtShare: 1 }, out, none)).toBe(false);
+  });
+
+  it('leaves on what is not shared', () => {
+    // The lamp of 40 lb is the set's own: −49.55 + 40 lb, and 59 lb of the piece are 49.45.
+    const two = physicsOf('A', setWith({ header: clearItem(230, 4), lamp: clearItem(40) }));
+    const out = standsAt(30, { F: 2, H: 1 }, { ...FLYING, lamp: 'flying' });
+    const of = (wholeLb: number) =>
+      isHeldWithShare({ physics: two, doubtShare: 0 }, out, {
+        items: ['header'],
+        wholeN: wholeLb * POUND_FORCE,
+        share: 'all',
+      });
+    expect([59, 60].map(of)).toEqual([true, false]);
+  });
+});

@@ -180,6 +180,7 @@ describe('the run of both', () => {
 
   it('is closed where the order of the set at work has it closed', () => {
     const told = words({ first: { ...hands, closed: [0] }, second: hands, band: [0, 0] });
+    expect(told).toContain('close run');
     expect(told.indexOf('close run')).toBe(told.indexOf('A attach header') - 1);
   });
 

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { FOOT, metres } from '#quantities';
-import { bare, clearItem, ft, lb, setWith } from '../example-jobs.contract.ts';
+import { asked, bare, clearItem, ft, lb, setWith } from '../example-jobs.contract.ts';
 import {
   askedPair,
   foundPair,
@@ -110,6 +110,92 @@ describe('a pair of which one needs a stop', () => {
     const apart = { ...pair, shared: [] };
     const words = pairWords(foundPair(askedPair(apart)));
     expect(words.some((word) => word.includes(', '))).toBe(false);
+  });
+});
+
+describe('an order of a pair, whole', () => {
+  const whole = askedPair(pairOf(loading.front, loading.rear, [-0.5, 6]));
+
+  it('says every step, zones too', () => {
+    expect(pairWords(foundPair(whole))).toEqual([
+      'B attach header',
+      'A attach header',
+      'close upper',
+      'A add 9 F upper',
+      'A add 1 H upper',
+      'B add 8 F upper',
+      'close run',
+      'A to 52, B to 57.5',
+      'reopen upper',
+      'reopen run',
+    ]);
+    expect(
+      pairWords(foundPair(askedPair(pairOf(striking.front, striking.rear, [-0.5, 6])))),
+    ).toEqual([
+      'close run',
+      'A to 3, B to 3',
+      'close upper',
+      'A remove 1 H upper',
+      'A remove 9 F upper',
+      'B remove 8 F upper',
+      'reopen upper',
+      'reopen run',
+      'B release header',
+      'A release header',
+    ]);
+  });
+
+  it('says what was closed and what hung after each step', () => {
+    const { states } = foundPair(whole);
+    const zones = states.map(({ first }) =>
+      first.closed.map((zone) => (zone.zone === 'run' ? 'run' : zone.gallery)).join(' '),
+    );
+    expect(zones).toEqual([
+      ...['', '', '', 'upper', 'upper', 'upper', 'upper'],
+      ...['upper run', 'upper run', 'run', ''],
+    ]);
+    const plates = ({ stack }: (typeof states)[number]['first']): string =>
+      stack.map(({ kind, count }) => `${count} ${kind}`).join(' ');
+    expect(states.map(({ first }) => plates(first)).slice(3, 6)).toEqual(['', '9 F', '9 F 1 H']);
+    expect(states.map(({ second }) => plates(second)).slice(5, 7)).toEqual(['', '8 F']);
+  });
+
+  it('needs no restraint, and counts what was searched for each and for both', () => {
+    const { restraints, searched } = foundPair(whole);
+    expect(restraints).toEqual({ first: null, second: null });
+    const alone = ({ set, goal }: typeof loading.front | typeof loading.rear) => {
+      const plan = asked(set, bare, goal, { neatM: FOOT / 4 });
+      return 'found' in plan ? plan.found.searched : Number.NaN;
+    };
+    // The two orders alone, and 13 spots in which they were matched.
+    expect(searched - alone(loading.front) - alone(loading.rear)).toBe(13);
+  });
+
+  it('has hands on one batten at a time where one goes up for the band', () => {
+    const small = (height: number) => ({
+      set: { ...setWith({ header: clearItem(1) }), bareKg: lb(10) },
+      goal: { items: ON, height: at(height) },
+    });
+    expect(pairWords(foundPair(askedPair(pairOf(small(8), small(8.8), [0.5, 1]))))).toEqual([
+      'close run',
+      'B to 4',
+      'reopen run',
+      'B attach header',
+      'A attach header',
+      'close run',
+      'A to 8, B to 8.8',
+      'reopen run',
+    ]);
+    expect(pairWords(foundPair(askedPair(pairOf(small(8.8), small(8), [-1, -0.5]))))).toEqual([
+      'close run',
+      'A to 4',
+      'reopen run',
+      'A attach header',
+      'B attach header',
+      'close run',
+      'A to 8.8, B to 8',
+      'reopen run',
+    ]);
   });
 });
 

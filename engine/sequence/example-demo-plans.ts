@@ -1,6 +1,6 @@
 /**
- * A record of what the planner found for sets of the demo, and that `verify` accepted each plan
- * (`examples/kestlemere/plan-judged.test.ts`), so that a change shows. It is no outside check.
+ * A record of what the planner found for sets of the demo, so that a change shows. It is no outside
+ * check. Which plans `verify` accepts is asked in `examples/kestlemere/plan-judged.test.ts`.
  *
  * A step is followed by the imbalance after it and the larger hold each way, pounds, batten heavy
  * positive, and by the limit of the lock that is trusted there.

@@ -121,5 +121,6 @@ export const solve = (job: Job, loads: Loads, extra: Trust['extra']): Answer => 
     const { trail } = isBest ? best : reached;
     return { is: 'found', solved: { held, loads, trail, optimal: isBest, searched } };
   }
-  return { is: 'stopped', searched };
+  // The least strict lock is the last, and with it a way was found at this very exposure.
+  throw new Error('defect: a way that was found is not found again');
 };

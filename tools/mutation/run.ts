@@ -22,8 +22,9 @@ const settings = ({ sources }: Folder, file: string, concurrency: number) => ({
   ignorePatterns: NOT_COPIED.map((name) => `/${name}`),
   tempDirName: 'build/mutation/copy',
   concurrency,
-  // A machine that does other work as well is slow, and a slow mutant is not a killed one.
-  timeoutMS: 60_000,
+  // Beside one and a half times what its tests take, some seconds in all: a machine that does
+  // other work as well is slow, and a slow mutant is not a killed one.
+  timeoutMS: 20_000,
   reporters: ['progress-append-only', 'json'],
   jsonReporter: { fileName: file },
   // The tests run without types, so nothing has to be switched off in the files.

@@ -108,11 +108,19 @@ type Alone =
   | { readonly course: Course; readonly searched: number }
   | { readonly plan: PairPlan; readonly searched: number };
 
-const alone = (job: PairJob, options: PairOptions, closed: readonly WorkZone[]): Alone => {
+/** What was searched for the other set before counts as well. */
+const alone = (
+  job: PairJob,
+  options: PairOptions,
+  closed: readonly WorkZone[],
+  before: number,
+): Alone => {
   const plan: OrderPlan = planOrder(job.physics, { ...job.start, closed }, job.goal, options);
-  if ('found' in plan) return { course: courseOf(plan.found), searched: plan.found.searched };
-  const searched = 'none' in plan ? plan.none.searched : plan.stopped.searched;
-  if ('stopped' in plan) return { plan, searched };
+  if ('found' in plan) {
+    return { course: courseOf(plan.found), searched: before + plan.found.searched };
+  }
+  const searched = before + ('none' in plan ? plan.none.searched : plan.stopped.searched);
+  if ('stopped' in plan) return { plan: { stopped: { searched } }, searched };
   const none = { why: 'alone', set: job.physics.set, none: plan.none, searched } as const;
   return { plan: { none }, searched };
 };
@@ -121,11 +129,11 @@ const tried = (pair: Pair, options: PairOptions, works: Works): Tried => {
   const closed = closedAtStart(pair);
   const asked = (side: Side): PairOptions =>
     works[side] === undefined ? options : { ...options, work: works[side] };
-  const first = alone(pair.first, asked('first'), closed);
+  const first = alone(pair.first, asked('first'), closed, 0);
   if ('plan' in first) return { plan: first.plan, hands: null };
   const taken = first.course.deeds.map(({ step }) => step);
   const left = { ...pair.second, physics: stockLess(pair.second.physics, taken) };
-  const second = alone(left, asked('second'), closed);
+  const second = alone(left, asked('second'), closed, first.searched);
   if ('plan' in second) return { plan: second.plan, hands: null };
   const match: Match = {
     courses: { first: first.course, second: second.course },
@@ -139,7 +147,7 @@ const tried = (pair: Pair, options: PairOptions, works: Works): Tried => {
     heightM: { first: pair.first.start.height, second: pair.second.start.height },
   };
   const answer = matched(match, start, options.statesMost ?? USUAL.statesMost);
-  const searched = first.searched + second.searched + answer.searched;
+  const searched = second.searched + answer.searched;
   if (answer.is === 'none')
     return { plan: { none: noneOf(match, answer, searched) }, hands: handsOut(match) };
   if (answer.is === 'stopped') return { plan: { stopped: { searched } }, hands: null };

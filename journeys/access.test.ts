@@ -24,7 +24,9 @@ const SCREENS = [
   '/set/11',
   '/set/M1',
   '/sheets/balance-card/11',
-  '/house',
+  '/house?at=trim%3Aplaying',
+  '/house/plan',
+  '/house/limits',
   '/self-check',
 ];
 

@@ -21,11 +21,14 @@ const SCREENS: Readonly<Record<string, string>> = {
   'sheets-card-11': '/sheets/balance-card/11',
   'sheets-hanging-card-5': '/sheets/hanging-card/5',
   'sheets-tickets': '/sheets/brick-tickets',
-  house: '/house',
+  section: '/house',
+  'section-planned': '/house?at=cue%3A5',
+  plan: '/house/plan',
+  house: '/house/limits',
   'self-check': '/self-check',
   'sheets-self-check': '/sheets/self-check',
   'skelderwick-hang-list': '/hang-list?house=skelderwick',
-  'skelderwick-house': '/house?house=skelderwick',
+  'skelderwick-house': '/house/limits?house=skelderwick',
 };
 
 const [folder, part = ''] = process.argv.slice(2);

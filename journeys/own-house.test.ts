@@ -25,7 +25,7 @@ const demoWords = (): Promise<number> => page.getByText(/DEMO/).count();
 
 describe('a house of one’s own', () => {
   it('is asked what must not be guessed, and says what is missing', async () => {
-    await goTo(page, '/house');
+    await goTo(page, '/house/limits');
     expect(await page.getByRole('radio', { checked: true }).count()).toBe(0);
     const begin = page.getByRole('button', { name: BEGIN });
     expect(await begin.isDisabled()).toBe(true);

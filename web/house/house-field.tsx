@@ -54,7 +54,7 @@ export const HouseField = ({ size, whole, wider, draw, onTouch, children }: Fiel
         {parts.heights === null ? null : (
           <DrawingView drawing={parts.heights} className="field-heights" silent />
         )}
-        {/* biome-ignore lint/a11y/useSemanticElements: a drawing under hands is no set of fields */}
+        {/* biome-ignore lint/a11y/useSemanticElements: a drawing is no set of fields */}
         <div
           ref={ref}
           role="group"

@@ -1,4 +1,5 @@
 /** Which moment of the house is shown, as it stands in the address. */
+import { unreachable } from '#outcome';
 import type { OrderJobName, OrderStartName } from '../address/address.ts';
 
 export type MomentChoice =
@@ -62,6 +63,6 @@ export const writeMoment = (choice: MomentChoice): string | null => {
     case 'order':
       return `order:${choice.set}:${choice.job}:${choice.from}:${choice.done}`;
     default:
-      return choice satisfies never;
+      return unreachable(choice);
   }
 };

@@ -93,23 +93,14 @@ const placeAt = (view: FieldView, scale: FieldScale, { x, y }: Spot): FieldPlace
 /** A hand that moved less meant to touch, not to drag, px. */
 const TOUCH_PX = 6;
 
-export const useHands = (
-  ref: RefObject<HTMLElement | null>,
-  { view, show }: Pick<ViewInHand, 'view' | 'show'>,
-  scale: FieldScale,
-  onTouch: (at: FieldPlace) => void,
-) => {
-  const fingers = useRef(new Map<number, Spot>());
-  const dragged = useRef(0);
-  const now = useRef({ view, scale, show });
-  useEffect(() => {
-    now.current = { view, scale, show };
-  });
+type Now = Pick<ViewInHand, 'view' | 'show'> & { readonly scale: FieldScale };
+
+/** The page scrolls under a wheel until a hand has taken the drawing. */
+const useWheel = (ref: RefObject<HTMLElement | null>, now: RefObject<Now>): void => {
   useEffect(() => {
     const element = ref.current;
     if (element === null) return undefined;
     const onWheel = (event: WheelEvent): void => {
-      // The page scrolls under a wheel until a hand has taken the drawing.
       const isTaken = element === document.activeElement || event.ctrlKey || event.metaKey;
       if (!isTaken) return;
       event.preventDefault();
@@ -118,7 +109,22 @@ export const useHands = (
     };
     element.addEventListener('wheel', onWheel, { passive: false });
     return () => element.removeEventListener('wheel', onWheel);
-  }, [ref]);
+  }, [ref, now]);
+};
+
+export const useHands = (
+  ref: RefObject<HTMLElement | null>,
+  { view, show }: Pick<ViewInHand, 'view' | 'show'>,
+  scale: FieldScale,
+  onTouch: (at: FieldPlace) => void,
+) => {
+  const fingers = useRef(new Map<number, Spot>());
+  const dragged = useRef(0);
+  const now = useRef<Now>({ view, scale, show });
+  useEffect(() => {
+    now.current = { view, scale, show };
+  });
+  useWheel(ref, now);
   const moved = (id: number, to: Spot): void => {
     const before = fingers.current.get(id);
     if (before === undefined) return;

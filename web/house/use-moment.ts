@@ -9,6 +9,7 @@ import {
   trimMoment,
 } from '#drawings';
 import type { House } from '#house';
+import { unreachable } from '#outcome';
 import { sayMoment } from '#sheets';
 import { useOrder } from '../order/use-order.ts';
 import { useWork, type Work } from '../reckoning/use-work.ts';
@@ -80,6 +81,6 @@ export const momentOf = (
       return { moment: cueMoment(all, cues, choice.done), words };
     }
     default:
-      return choice satisfies never;
+      return unreachable(choice);
   }
 };

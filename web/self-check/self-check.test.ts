@@ -57,6 +57,8 @@ const page = (cases: readonly ValidationCase[], changes: Partial<WatchParts> = {
   return { watch, waits, settle, idleOnce, stillToDo: () => idle.length };
 };
 
+const HOUSE = { kind: 'house', part: 'limits', at: null } as const;
+
 describe('the self-check of a page', () => {
   it('goes on while there is time, and one case at least', async () => {
     const { watch, settle, idleOnce } = page(Array.from({ length: 5 }, () => caseOf('house', 0)));
@@ -135,9 +137,9 @@ describe('what a screen says of it', () => {
   it('is a failed case of what it rests on, and by whom', () => {
     const checks = { browser: ill, server: well };
     expect(failingOn({ kind: 'set', set: '11' }, checks)).toMatchObject([{ who: 'browser' }]);
-    expect(failingOn({ kind: 'house', part: 'limits', at: null }, checks)).toEqual([]);
+    expect(failingOn(HOUSE, checks)).toEqual([]);
     const onServer = { browser: well, server: doneWith([caseOf('takeoff', 9)]) };
-    expect(failingOn({ kind: 'house', part: 'limits', at: null }, onServer)).toMatchObject([{ who: 'server' }]);
+    expect(failingOn(HOUSE, onServer)).toMatchObject([{ who: 'server' }]);
   });
 
   it.each([
@@ -145,7 +147,7 @@ describe('what a screen says of it', () => {
     { kind: 'set', set: '1' },
     { kind: 'order', set: '1', job: null, from: null },
     { kind: 'sheets', sheet: null },
-    { kind: 'house', part: 'limits', at: null },
+    HOUSE,
     { kind: 'selfCheck' },
   ] as const)('rests on what the wall rests on: $kind', (place) => {
     const rests = restsOn(place);

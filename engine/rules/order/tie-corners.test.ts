@@ -1,4 +1,4 @@
-/** Lines, ties and steel on a move, one kind at a time; and a low stop at the height of the deck. */
+/** Lines, ties and steel on a move, one kind at a time; and a low stop as high as the deck. */
 import { describe, expect, it } from 'vitest';
 import { metres, newtons } from '#quantities';
 import type { OrderNode, OrderPhysics, Restraint, Standing } from '#state';

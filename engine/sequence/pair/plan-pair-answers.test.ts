@@ -177,7 +177,7 @@ describe('heights of hands', () => {
     const searchedFor = (leastFt: number): number =>
       nonePair(askedPair(pairOf(loading.front, loading.rear, [leastFt, 6]))).searched;
     // Five feet over 3 ft nobody reaches; half a foot over it both are tried again: the front set
-    // has its way after 64 states, and 4 tell that 190 lb are too much for the lock of the rear one.
+    // has its way after 64 states, and 4 tell that 190 lb are too much for the lock of the other.
     expect(searchedFor(0.5) - searchedFor(5)).toBe(68);
   });
 });

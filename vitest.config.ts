@@ -11,6 +11,7 @@ const SOURCES = [
   'documents',
   'drawings',
   'sheets',
+  'exchange',
   'selfcheck',
   'print',
   'installation',

@@ -1,6 +1,7 @@
 import { Command, CommanderError, Option } from 'commander';
 import { check } from './check.ts';
 import { compute } from './compute.ts';
+import { addExchangeCommands } from './exchange-commands.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { addOrderCommands } from './order-commands.ts';
 import { printSchema } from './schema.ts';
@@ -40,6 +41,7 @@ const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command =>
     .exitOverride();
   addCommands(program, voice, ended);
   addOrderCommands(program, voice, ended);
+  addExchangeCommands(program, voice, ended);
   for (const command of program.commands)
     command.exitOverride().configureOutput({ writeOut: voice.out, writeErr: voice.err });
   return program;

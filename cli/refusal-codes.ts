@@ -35,6 +35,16 @@ export const COMMAND_REFUSALS = {
     title: 'Not a measure',
     meaning: 'A height or a rating on the command line cannot be read.',
   },
+  noColumn: {
+    code: 'CLI-012',
+    title: 'No such column',
+    meaning: 'What was said of a column does not name one of the sheet.',
+  },
+  noTable: {
+    code: 'CLI-013',
+    title: 'Which sheet',
+    meaning: 'The workbook has several sheets, or none of this name.',
+  },
   noWords: {
     code: 'CLI-011',
     title: 'No words',

@@ -31,6 +31,9 @@ const HouseScreen = lazy(async () => ({
   default: (await import('./house/house-screen.tsx')).HouseScreen,
 }));
 
+const WhichSetPage = lazy(async () => ({
+  default: (await import('./which-set/which-set-page.tsx')).WhichSetPage,
+}));
 const SelfCheckPage = lazy(async () => ({
   default: (await import('./self-check/self-check-page.tsx')).SelfCheckPage,
 }));
@@ -100,6 +103,7 @@ const titleOf = (place: Place, { sets }: Reckoning): string => {
       hangList: 'Hang list',
       sheets: 'Sheets',
       house: 'House',
+      whichSet: 'Which set?',
       selfCheck: 'Self-check',
       nowhere: 'Nowhere',
     }[place.kind];
@@ -186,6 +190,8 @@ const Screen = ({ place, setInHand, onTake, open }: ScreenProps) => {
           onTake={onTake}
         />
       );
+    case 'whichSet':
+      return <WhichSetPage key={place.piece} piece={place.piece} />;
     case 'selfCheck':
       return <SelfCheckPage />;
     case 'nowhere':

@@ -51,6 +51,7 @@ export const ROOMS: readonly Room[] = [
   { ...engine('rules', 10), highest: 5, typesOnly: ['assessment'] },
   // The search and the judge meet here, and nowhere below.
   engine('orders', 11),
+  engine('placing', 12),
   {
     name: 'documents',
     folder: 'documents',
@@ -73,6 +74,15 @@ export const ROOMS: readonly Room[] = [
     not: ['documents', 'events'],
     // A sheet prints a report that others ran.
     typesOnly: ['selfcheck'],
+  },
+  {
+    name: 'exchange',
+    folder: 'exchange',
+    floor: 12,
+    zone: 'pure',
+    packages: ['fflate', 'fast-xml-parser'],
+    // A table is what is written in a document, never what was worked out from it.
+    not: ['takeoff', 'beam', 'lines', 'balance', 'motion', 'sequence', 'assessment', 'rules'],
   },
   { name: 'print', folder: 'print', floor: 13, zone: 'node', packages: 'any' },
   { name: 'installation', folder: 'installation', floor: 13, zone: 'node', packages: 'any' },

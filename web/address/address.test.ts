@@ -16,6 +16,8 @@ describe('address', () => {
     '/order/9?job=strike&from=recorded&house=kestlemere&show=vell',
     '/sheets',
     '/sheets/balance-card/11?house=kestlemere',
+    '/which-set',
+    '/which-set?piece=A%2FB&house=kestlemere',
     '/self-check',
     '/house?house=skelderwick&show=regatta',
     '/house?at=trim%3Aplaying',

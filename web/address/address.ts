@@ -22,6 +22,8 @@ export type Place =
   | { readonly kind: 'sheets'; readonly sheet: string | null }
   /** The drawings of the house at a moment, `trim:playing`; null is the record. Or its limits. */
   | { readonly kind: 'house'; readonly part: HousePart; readonly at: string | null }
+  /** Free sets for a piece: what this set hangs, or null for a new one. */
+  | { readonly kind: 'whichSet'; readonly piece: string | null }
   | { readonly kind: 'selfCheck' }
   | { readonly kind: 'nowhere'; readonly path: string };
 
@@ -71,6 +73,9 @@ const placeOf = (path: string, asked: URLSearchParams): Place => {
   if (first === 'sheets') {
     return { kind: 'sheets', sheet: rest.length === 0 ? null : rest.join('/') };
   }
+  if (first === 'which-set' && rest.length === 0) {
+    return { kind: 'whichSet', piece: asked.get('piece') };
+  }
   if (first === 'self-check' && rest.length === 0) return { kind: 'selfCheck' };
   return first === 'house' ? houseOf(rest, asked, path) : { kind: 'nowhere', path };
 };
@@ -89,6 +94,8 @@ const pathOf = (place: Place): string => {
         : `/sheets/${place.sheet.split('/').map(encodeURIComponent).join('/')}`;
     case 'house':
       return place.part === 'section' ? '/house' : `/house/${place.part}`;
+    case 'whichSet':
+      return '/which-set';
     case 'selfCheck':
       return '/self-check';
     case 'nowhere':
@@ -110,6 +117,7 @@ export const writeAddress = ({ place, house, show }: Address): string => {
   if (place.kind === 'order' && place.job !== null) asked.set('job', place.job);
   if (place.kind === 'order' && place.from !== null) asked.set('from', place.from);
   if (place.kind === 'house' && place.at !== null) asked.set('at', place.at);
+  if (place.kind === 'whichSet' && place.piece !== null) asked.set('piece', place.piece);
   if (house !== null) asked.set('house', house);
   if (show !== null) asked.set('show', show);
   const query = asked.toString();

@@ -78,12 +78,15 @@ export const withLength = (
 ): JsonObject => {
   const hang = hangPath(show, set);
   const isBare = hang !== null && hasGiven(show, [...hang, ...path]);
-  return inHang(show, set, path, (before) => {
-    if (isObject(before) && before['basis'] !== undefined) {
-      return { value: text, basis: before['basis'] };
-    }
-    return isBare ? text : { value: text, basis: 'estimated', source: TYPED };
-  });
+  return inHang(show, set, path, (before) => lengthAnew(before, text, isBare));
+};
+
+/** A length in the form of the one before it. */
+export const lengthAnew = (before: Json | undefined, text: string, isBare: boolean): Json => {
+  if (isObject(before) && before['basis'] !== undefined) {
+    return { value: text, basis: before['basis'] };
+  }
+  return isBare ? text : { value: text, basis: 'estimated', source: TYPED };
 };
 
 export const TYPED = 'typed in';

@@ -11,6 +11,8 @@ type ChoiceCellProps = {
   readonly options: readonly Option[];
   readonly take: (value: string) => readonly Refusal[];
   readonly className?: string;
+  /** Name of its column, where cells are chosen several at a time. */
+  readonly column?: string;
 };
 
 /** A cell whose text is one of a few words. */
@@ -21,6 +23,7 @@ export const ChoiceCell = ({
   options,
   take,
   className = '',
+  column,
 }: ChoiceCellProps) => {
   const { ref, edit, begin, end, commit, pressIdle, pressEditing } = useCell({
     text: chosen,
@@ -30,6 +33,7 @@ export const ChoiceCell = ({
     <td
       ref={ref}
       data-cell=""
+      data-col={column}
       tabIndex={-1}
       className={`can-edit ${className}${edit.draft === null ? '' : ' editing'}`}
       onKeyDown={pressIdle}

@@ -17,7 +17,8 @@ type EditCellProps = CellParts &
     readonly children: ReactNode;
     readonly className?: string;
     readonly isHead?: boolean;
-    readonly span?: number;
+    /** Name of its column, where cells are chosen several at a time. */
+    readonly column?: string;
   };
 
 /** A cell of a sheet: select, type, Enter. What is not understood stays, with what is accepted. */
@@ -27,7 +28,7 @@ export const EditCell = ({
   children,
   className = '',
   isHead = false,
-  span,
+  column,
   ...typed
 }: EditCellProps) => {
   const cell = useCell({ text, take });
@@ -37,8 +38,8 @@ export const EditCell = ({
     <Tag
       ref={ref}
       scope={isHead ? 'row' : undefined}
-      colSpan={span}
       data-cell=""
+      data-col={column}
       tabIndex={-1}
       className={`can-edit ${className}${edit.draft === null ? '' : ' editing'}`}
       onKeyDown={pressIdle}

@@ -1,5 +1,5 @@
 import { type FocusEvent, type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
-import { moveFrom, wayOf } from './moves.ts';
+import { isShown, moveFrom, wayOf } from './moves.ts';
 
 const cellAt = (target: EventTarget | null): HTMLElement | null =>
   target instanceof HTMLElement && target.matches('[data-cell]') ? target : null;
@@ -17,8 +17,9 @@ export const GridArea = ({ children }: { readonly children: ReactNode }) => {
     if (cell !== null) cell.tabIndex = 0;
   };
   useEffect(() => {
-    if (stop.current?.isConnected) return;
-    setStop(area.current?.querySelector<HTMLElement>('[data-cell]') ?? null);
+    if (stop.current?.isConnected && isShown(stop.current)) return;
+    const cells = [...(area.current?.querySelectorAll<HTMLElement>('tbody [data-cell]') ?? [])];
+    setStop(cells.find(isShown) ?? null);
   });
   const press = (event: KeyboardEvent): void => {
     const cell = cellAt(event.target);

@@ -7,8 +7,13 @@ const ROW = '[data-row]';
 
 const rowOf = (cell: Element): Element | null => cell.closest(ROW);
 
+/** A column that is hidden is passed over. */
+export const isShown = (cell: Element): boolean => cell.getClientRects().length > 0;
+
 const cellsOf = (row: Element): readonly HTMLElement[] =>
-  [...row.querySelectorAll<HTMLElement>(CELL)].filter((cell) => rowOf(cell) === row);
+  [...row.querySelectorAll<HTMLElement>(CELL)].filter(
+    (cell) => rowOf(cell) === row && isShown(cell),
+  );
 
 const rowsOf = (cell: Element): readonly Element[] => {
   const grid = cell.closest('[data-grid]');
@@ -43,7 +48,7 @@ export type Way = 'up' | 'down' | 'left' | 'right' | 'first' | 'last' | 'top' | 
 const target = (cell: HTMLElement, way: Way): HTMLElement | undefined => {
   const row = rowOf(cell);
   const own = row === null ? [] : cellsOf(row);
-  const rows = rowsOf(cell);
+  const rows = rowsOf(cell).filter((each) => each.closest('thead') === null);
   const edge = way === 'top' ? rows[0] : rows.at(-1);
   const ways: Readonly<Record<Way, () => HTMLElement | undefined>> = {
     up: () => acrossRows(cell, -1),

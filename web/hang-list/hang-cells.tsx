@@ -2,26 +2,26 @@
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { HANG_FAMILIES } from '#show';
-import {
-  hangPath,
-  hasGiven,
-  TYPED,
-  withField,
-  withHang,
-  withLength,
-} from '../editing/show-edits.ts';
-import type { PlacedTrim } from '../editing/trims.ts';
+import { withField, withHang, withLength } from '../editing/show-edits.ts';
+import { type PlacedTrim, twoTrims, withTrims } from '../editing/trims.ts';
 import { writtenText } from '../editing/written.ts';
 import { ChoiceCell } from '../grid/choice-cell.tsx';
 import { EditCell } from '../grid/edit-cell.tsx';
-import { at, isList, type Json, type JsonObject } from '../keeping/json.ts';
+import { at } from '../keeping/json.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useEditing } from '../reckoning/use-work.ts';
 import { familyWords, lengthWords } from './row-words.ts';
+import { blockedWords } from './standing-words.ts';
 
 type CellProps = { readonly each: SetReckoning };
 
-export const NameCell = ({ each }: CellProps) => {
+/** What keeps a set from being flown by hand as the others are. */
+const Blocked = ({ each, house }: CellProps & { readonly house: House }) => {
+  const words = blockedWords(each, house);
+  return words.length === 0 ? null : <small className="blocked"> {words.join('; ')}</small>;
+};
+
+export const NameCell = ({ each, house }: CellProps & { readonly house: House }) => {
   const editing = useEditing();
   const name = each.set.hang?.name ?? '';
   return (
@@ -29,6 +29,7 @@ export const NameCell = ({ each }: CellProps) => {
       name={`what hangs on set ${each.id}`}
       text={name}
       className="name"
+      column="item"
       take={(typed) =>
         editing.change({
           write: (show) => withField(show, each.id, ['name'], typed),
@@ -37,21 +38,22 @@ export const NameCell = ({ each }: CellProps) => {
       }
     >
       {name}
+      <Blocked each={each} house={house} />
     </EditCell>
   );
 };
 
-type NewNameProps = CellProps & { readonly railOrder: readonly string[] };
+type NewNameProps = CellProps & { readonly house: House; readonly railOrder: readonly string[] };
 
 /** On an empty set a name hangs something there. */
-export const NewNameCell = ({ each, railOrder }: NewNameProps) => {
+export const NewNameCell = ({ each, house, railOrder }: NewNameProps) => {
   const editing = useEditing();
   return (
     <EditCell
       name={`name of what to hang on set ${each.id}`}
       text=""
       className="name"
-      span={3}
+      column="item"
       take={(typed) =>
         typed.trim() === ''
           ? []
@@ -63,6 +65,7 @@ export const NewNameCell = ({ each, railOrder }: NewNameProps) => {
       }
     >
       empty{each.keptEmpty === null ? '' : `, ${each.keptEmpty}`}
+      <Blocked each={each} house={house} />
     </EditCell>
   );
 };
@@ -74,6 +77,7 @@ export const FamilyCell = ({ each }: CellProps) => {
     <ChoiceCell
       name={`kind of what hangs on set ${each.id}`}
       chosen={family}
+      column="kind"
       options={HANG_FAMILIES.map((value) => ({ value, words: familyWords(value) }))}
       take={(value) =>
         editing.change({
@@ -87,31 +91,13 @@ export const FamilyCell = ({ each }: CellProps) => {
   );
 };
 
-/** The trim that a cell shows; or a new one beside the others; or none any more. */
-const withTrim = (
-  show: JsonObject,
-  set: string,
-  { placed, which, text }: { placed: PlacedTrim | null; which: string; text: string },
-): JsonObject => {
-  const path = hangPath(show, set);
-  if (path === null) return show;
-  if (placed !== null && text.trim() !== '') {
-    return withLength(show, set, ['trims', placed.index, 'height'], text);
-  }
-  if (placed !== null) return withField(show, set, ['trims', placed.index], undefined);
-  const trims = at(show, [...path, 'trims']);
-  const height: Json = hasGiven(show, [...path, 'trims', 0])
-    ? text
-    : { value: text, basis: 'estimated', source: TYPED };
-  const trim: Json = { name: which, height, reference: 'batten' };
-  return withField(show, set, ['trims'], [...(isList(trims) ? trims : []), trim]);
-};
-
 type TrimCellProps = CellProps & {
   readonly house: House;
   readonly placed: PlacedTrim | null;
   readonly which: 'in' | 'out';
 };
+
+const NO_TRIMS = { low: null, high: null };
 
 export const TrimCell = ({ each, house, placed, which }: TrimCellProps) => {
   const editing = useEditing();
@@ -124,10 +110,17 @@ export const TrimCell = ({ each, house, placed, which }: TrimCellProps) => {
       name={`${placed?.trim.name ?? which} ${word} of set ${each.id}`}
       text={writtenText(written)}
       className="number"
+      column={which}
       measure={{ dimension: 'length', units: house.units }}
       take={(text) =>
         editing.change({
-          write: (show) => withTrim(show, each.id, { placed, which, text }),
+          write: (show) =>
+            withTrims(
+              show,
+              each.id,
+              { [which]: text },
+              each.set.hang === null ? NO_TRIMS : twoTrims(each.set.hang),
+            ),
           what: `${placed?.trim.name ?? which} ${word} of set ${each.id}: ${text || 'none'}`,
         })
       }
@@ -152,6 +145,7 @@ export const DepthCell = ({ each, house }: CellProps & { readonly house: House }
       name={`depth each way of set ${each.id}`}
       text={writtenText(at(each.written ?? undefined, ['halfDepth']))}
       className="number"
+      column="depth"
       measure={{ dimension: 'length', units: house.units }}
       take={(text) =>
         editing.change({

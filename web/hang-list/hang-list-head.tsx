@@ -1,34 +1,8 @@
+/** The heads of the columns: each sorts by its column when it is pressed. */
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
-import { lengthUnit, massUnit } from '../frame/unit-words.ts';
-
-export const HEAD_COLUMNS = 16;
-
-type Head = { readonly words: string; readonly unit?: string; readonly className?: string };
-
-const headsOf = (house: House): readonly Head[] => {
-  const trim = tradeWord(house, 'trim');
-  const batten = tradeWord(house, 'batten');
-  const small = house.units === 'customary' ? 'in' : 'm';
-  return [
-    { words: 'set', className: 'set-number' },
-    { words: 'position', unit: lengthUnit(house), className: 'number' },
-    { words: 'item', className: 'name' },
-    { words: 'items' },
-    { words: 'kind' },
-    { words: `in ${trim}`, unit: batten, className: 'number' },
-    { words: `out ${trim}`, unit: batten, className: 'number' },
-    { words: 'depth', unit: `± ${small}`, className: 'number' },
-    { words: 'hung', unit: massUnit(house), className: 'number' },
-    { words: tradeWord(house, 'bricks'), unit: 'show', className: 'number' },
-    { words: 'stack', unit: small, className: 'number' },
-    { words: 'balance', className: 'slice' },
-    { words: 'at in', unit: massUnit(house), className: 'number' },
-    { words: 'at out', unit: massUnit(house), className: 'number' },
-    { words: 'findings', className: 'findings' },
-    { words: 'known by', className: 'known-by' },
-  ];
-};
+import { type Column, headsOf } from './columns.ts';
+import type { Sort } from './row-sort.ts';
 
 /** The ends of the slices: the arbor is heavy on the side where it hangs. */
 const SliceEnds = ({ house }: { readonly house: House }) => {
@@ -42,13 +16,36 @@ const SliceEnds = ({ house }: { readonly house: House }) => {
   );
 };
 
-export const HangListHead = ({ house }: { readonly house: House }) => (
+type HeadProps = {
+  readonly house: House;
+  readonly sort: Sort | null;
+  readonly onSort: (column: Column) => void;
+};
+
+const SAID = { up: 'ascending', down: 'descending' } as const;
+
+export const HangListHead = ({ house, sort, onSort }: HeadProps) => (
   <thead>
-    <tr>
-      {headsOf(house).map(({ words, unit, className }) => (
-        <th key={words} scope="col" className={className}>
-          {words}
-          {unit === undefined ? null : <small>{unit}</small>}
+    <tr data-row="">
+      {headsOf(house).map(({ column, words, unit, className }) => (
+        <th
+          key={column}
+          scope="col"
+          className={className}
+          data-col={column}
+          aria-sort={sort?.column === column ? SAID[sort.way] : undefined}
+        >
+          <button
+            type="button"
+            className="sorter"
+            data-cell=""
+            tabIndex={-1}
+            title={`sort by ${words}`}
+            onClick={() => onSort(column)}
+          >
+            <span>{words}</span>
+            {unit === undefined ? null : <small>{unit}</small>}
+          </button>
           {className === 'slice' ? <SliceEnds house={house} /> : null}
         </th>
       ))}

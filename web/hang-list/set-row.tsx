@@ -7,6 +7,7 @@ import { DrawingView } from '../drawing/drawing-view.tsx';
 import { twoTrims } from '../editing/trims.ts';
 import { ReadCell } from '../grid/read-cell.tsx';
 import type { SetReckoning } from '../reckoning/reckon.ts';
+import type { Column } from './columns.ts';
 import { FindingsWord } from './findings-word.tsx';
 import { DepthCell, FamilyCell, NameCell, NewNameCell, TrimCell } from './hang-cells.tsx';
 import { KnownBy } from './known-by.tsx';
@@ -18,6 +19,7 @@ import {
   lengthWords,
   stackWords,
 } from './row-words.ts';
+import { emptyWord } from './standing-words.ts';
 
 export type RowProps = {
   readonly each: SetReckoning;
@@ -34,19 +36,21 @@ export type RowProps = {
 const SLICE = { width: 146, height: 22 };
 
 /** A figure that nobody types: it can be reached and read, and says plainly when it is unknown. */
-const Figure = ({ words, className = 'number' }: { words: string | null; className?: string }) => (
-  <ReadCell className={className}>{words ?? <span className="unknown">unknown</span>}</ReadCell>
+const Figure = ({ column, words }: { column: Column; words: string | null }) => (
+  <ReadCell className="number" column={column}>
+    {words ?? <span className="unknown">unknown</span>}
+  </ReadCell>
 );
 
-const Nothing = () => (
-  <ReadCell className="number quiet">
+const Nothing = ({ column }: { column: Column }) => (
+  <ReadCell className="number quiet" column={column}>
     <span aria-hidden="true">–</span>
     <span className="only-said">none</span>
   </ReadCell>
 );
 
 const SetNumber = ({ each }: { each: SetReckoning }) => (
-  <th scope="row" className="set-number">
+  <th scope="row" className="set-number" data-col="set">
     <Link to={{ kind: 'set', set: each.id }} name={`Set ${each.id}, open it`} tabIndex={-1} isCell>
       {each.id}
     </Link>
@@ -60,7 +64,7 @@ const Slice = ({ each, house, edgeN }: RowProps) => {
       ? { nowN: imbalance.value.low }
       : {};
   return (
-    <td className="slice">
+    <td className="slice" data-col="balance">
       {each.set.bare.known ? (
         <DrawingView drawing={sliceDrawing(each.set, house, { ...SLICE, edgeN, ...nowN })} />
       ) : null}
@@ -72,19 +76,24 @@ type AtProps = {
   readonly each: SetReckoning;
   readonly house: House;
   readonly which: 'low' | 'high';
+  readonly column: Column;
 };
 
-const At = ({ each, house, which }: AtProps) => {
+const At = ({ each, house, which, column }: AtProps) => {
   const { hang } = each.set;
   const placed = hang && twoTrims(hang)[which];
-  if (hang === null || placed === null) return <Nothing />;
+  if (hang === null || placed === null) return <Nothing column={column} />;
   const balance = balanceAt(each.set, placed.trim);
   if (balance === undefined) {
-    return each.set.bare.known && hang.deadHungAt === null ? <Figure words={null} /> : <Nothing />;
+    return each.set.bare.known && hang.deadHungAt === null ? (
+      <Figure column={column} words={null} />
+    ) : (
+      <Nothing column={column} />
+    );
   }
   const { size, side } = imbalanceWords(balance.imbalance, house);
   return (
-    <ReadCell className="number">
+    <ReadCell className="number" column={column}>
       <b>{size}</b> <small>{side}</small>
     </ReadCell>
   );
@@ -94,10 +103,10 @@ const Bricks = ({ each, house }: Pick<RowProps, 'each' | 'house'>) => {
   const words = brickWords(each.set);
   if (words === null) {
     const takesThem = each.set.bare.known && each.set.hang?.deadHungAt === null;
-    return takesThem ? <Figure words={null} /> : <Nothing />;
+    return takesThem ? <Figure column="bricks" words={null} /> : <Nothing column="bricks" />;
   }
   return (
-    <ReadCell className="number bricks">
+    <ReadCell className="number bricks" column="bricks">
       {words.planned}
       {words.program === null ? null : <small className="program"> program: {words.program}</small>}
       <span className="only-said">{house.words === 'US' ? ' bricks' : ' weights'}</span>
@@ -113,8 +122,8 @@ const Hung = (props: RowProps) => {
   const count = hang.items.length;
   return (
     <>
-      <NameCell each={each} />
-      <td className="items-button">
+      <NameCell each={each} house={house} />
+      <td className="items-button" data-col="items">
         <button
           type="button"
           className="as-words"
@@ -131,26 +140,41 @@ const Hung = (props: RowProps) => {
       <TrimCell each={each} house={house} placed={trims.low} which="in" />
       <TrimCell each={each} house={house} placed={trims.high} which="out" />
       <DepthCell each={each} house={house} />
-      <Figure words={hungWords(each.set, house)} />
+      <Figure column="hung" words={hungWords(each.set, house)} />
       <Bricks each={each} house={house} />
       {each.set.bare.known && hang.deadHungAt === null ? (
-        <Figure words={stackWords(each.set, house)} />
+        <Figure column="stack" words={stackWords(each.set, house)} />
       ) : (
-        <Nothing />
+        <Nothing column="stack" />
       )}
       <Slice {...props} />
-      <At each={each} house={house} which="low" />
-      <At each={each} house={house} which="high" />
+      <At each={each} house={house} which="low" column="atIn" />
+      <At each={each} house={house} which="high" column="atOut" />
     </>
   );
 };
 
+/** Columns in which an empty set has nothing to say; arrows pass through them all the same. */
+const BEFORE_SLICE: readonly Column[] = ['in', 'out', 'depth', 'hung', 'bricks', 'stack'];
+const BEHIND_SLICE: readonly Column[] = ['atIn', 'atOut'];
+
+const Blank = ({ columns }: { readonly columns: readonly Column[] }) =>
+  columns.map((column) => <ReadCell key={column} column={column} />);
+
 const Empty = (props: RowProps) => (
   <>
-    <NewNameCell each={props.each} railOrder={props.railOrder} />
-    <td colSpan={6} />
+    <NewNameCell each={props.each} house={props.house} railOrder={props.railOrder} />
+    <td className="items-button" data-col="items">
+      <Link to={{ kind: 'whichSet', piece: null }} isCell tabIndex={-1}>
+        Which set?
+      </Link>
+    </td>
+    <ReadCell column="kind" className="quiet">
+      {emptyWord(props.each)}
+    </ReadCell>
+    <Blank columns={BEFORE_SLICE} />
     <Slice {...props} />
-    <td colSpan={2} />
+    <Blank columns={BEHIND_SLICE} />
   </>
 );
 
@@ -167,12 +191,12 @@ export const SetRow = memo((props: RowProps) => {
   return (
     <tr data-row="" data-set={each.id} className={classOf(props)}>
       <SetNumber each={each} />
-      <Figure words={lengthWords(y, house)} />
+      <Figure column="position" words={lengthWords(y, house)} />
       {each.set.hang === null ? <Empty {...props} /> : <Hung {...props} />}
-      <ReadCell className="findings">
+      <ReadCell className="findings" column="findings">
         <FindingsWord findings={each.findings} />
       </ReadCell>
-      <ReadCell className="known-by">
+      <ReadCell className="known-by" column="knownBy">
         <KnownBy set={each.set} house={house} nowMs={nowMs} />
       </ReadCell>
     </tr>

@@ -36,9 +36,9 @@ const orderOf = (words: readonly string[]): MomentChoice | null => {
 /** Null where the address asks for a moment that there is not. */
 export const readMoment = (at: string | null): MomentChoice | null => {
   if (at === null) return { of: 'record' };
-  const [kind = '', ...words] = at.split(':');
+  const [first = '', ...words] = at.split(':');
   const rest = words.join(':');
-  switch (kind) {
+  switch (first) {
     case 'trim':
       return rest === '' ? null : { of: 'trim', name: rest };
     case 'cue': {

@@ -15,6 +15,7 @@ export const restsOn = (place: Place): readonly Calculation[] => {
     case 'set':
       return ALL;
     case 'sheets':
+    case 'whichSet':
       return [...ALL, 'motion'];
     case 'order':
       return [...WALL, 'motion'];

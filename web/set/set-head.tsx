@@ -119,6 +119,11 @@ export const SetHead = ({ each }: { readonly each: SetReckoning }) => (
         <NameBox each={each} />
       </div>
       <Beside each={each} />
+      {each.set.hang === null ? null : (
+        <p className="beside">
+          <Link to={{ kind: 'whichSet', piece: each.id }}>Which other set would take it?</Link>
+        </p>
+      )}
     </div>
     <StandsNow each={each} />
   </div>

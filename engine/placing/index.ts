@@ -1,0 +1,16 @@
+export { type Places, pieceOf, placesFor } from './place.ts';
+export { codesOnAll, lookKey, type Ranked, rank, type Standing } from './rank.ts';
+export type {
+  Against,
+  BayFacts,
+  BrickFacts,
+  Candidate,
+  Gap,
+  LookAt,
+  NotKnown,
+  Piece,
+  PlacingAsked,
+  Subject,
+  Withheld,
+} from './types.ts';
+export { type CandidateWork, type WorkNeeds, workOn } from './work.ts';

@@ -1,0 +1,122 @@
+/** CSV (RFC 4180) out and in. */
+import { fail, ok, type Refusal, type Result } from '#outcome';
+import { CELL_CHARACTERS_MAX, COLUMNS_MAX, ROWS_MAX } from './limits.ts';
+import { type Cell, cellName, refuse, type Sheet, type TextTable, textCell } from './sheet.ts';
+
+/**
+ * What a spreadsheet program takes for the beginning of a formula (common practice: OWASP, CSV
+ * injection), the full-width forms among them. A leading apostrophe is marked too, so that the
+ * mark can be taken off again without doubt.
+ */
+const FORMULA_START = /^['=+\-@\t\r\n＝＋－＠]/;
+const MARKED = /^'(?=['=+\-@\t\r\n＝＋－＠])/;
+
+export const startsLikeFormula = (text: string): boolean => FORMULA_START.test(text);
+
+const cellOut = (text: string): string => {
+  const safe = startsLikeFormula(text) ? `'${text}` : text;
+  return /[",;\t\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+};
+
+const BYTE_ORDER_MARK = '\uFEFF';
+
+/** With a byte order mark, without which spreadsheet programs garble all that is not ASCII. */
+export const writeCsv = (table: TextTable): string =>
+  BYTE_ORDER_MARK + table.rows.map((row) => `${row.map(cellOut).join(',')}\r\n`).join('');
+
+const DELIMITERS = [',', ';', '\t'] as const;
+
+/** What stands most often between the headings, outside of quotes. */
+export const delimiterOf = (text: string): string => {
+  const counts = new Map<string, number>(DELIMITERS.map((one) => [one, 0]));
+  let isQuoted = false;
+  for (const sign of text) {
+    if (sign === '"') isQuoted = !isQuoted;
+    else if (!isQuoted && (sign === '\n' || sign === '\r')) break;
+    else if (!isQuoted && counts.has(sign)) counts.set(sign, (counts.get(sign) ?? 0) + 1);
+  }
+  return [...counts].reduce((most, one) => (one[1] > most[1] ? one : most))[0];
+};
+
+type Taken = { readonly text: string; readonly next: number };
+type Fault = { readonly name: 'quoteOpen' | 'quoteInside' };
+
+const quotedCell = (text: string, from: number): Taken | Fault => {
+  let at = from + 1;
+  let words = '';
+  for (;;) {
+    const end = text.indexOf('"', at);
+    if (end < 0) return { name: 'quoteOpen' };
+    words += text.slice(at, end);
+    if (text[end + 1] !== '"') return { text: words, next: end + 1 };
+    words += '"';
+    at = end + 2;
+  }
+};
+
+const plainCell = (text: string, from: number, delimiter: string): Taken | Fault => {
+  let at = from;
+  while (at < text.length && text[at] !== delimiter && !/[\r\n]/.test(text[at] ?? '')) at += 1;
+  const words = text.slice(from, at);
+  return words.includes('"') ? { name: 'quoteInside' } : { text: words, next: at };
+};
+
+const lineEnd = (text: string, at: number): number => {
+  if (text.startsWith('\r\n', at)) return 2;
+  return text[at] === '\r' || text[at] === '\n' ? 1 : 0;
+};
+
+const ACCEPTED: Readonly<Record<Fault['name'], string>> = {
+  quoteOpen: 'a second quote at the end of the cell',
+  quoteInside: 'quotes around the whole cell, and each quote inside written twice',
+};
+
+const limitFault = (where: string, row: number, column: number, text: string): Refusal | null => {
+  if (row >= ROWS_MAX) {
+    const accepted = `at most ${ROWS_MAX} rows`;
+    return refuse('tooManyRows', where, { found: `row ${row + 1}`, accepted });
+  }
+  if (column >= COLUMNS_MAX) {
+    const accepted = `at most ${COLUMNS_MAX} columns`;
+    return refuse('tooManyColumns', where, { found: `column ${column + 1}`, accepted });
+  }
+  if (text.length > CELL_CHARACTERS_MAX) {
+    const accepted = `at most ${CELL_CHARACTERS_MAX} characters`;
+    return refuse('cellTooLong', where, { found: `${text.length} characters`, accepted });
+  }
+  return null;
+};
+
+export const readCsv = (name: string, text: string): Result<Sheet, readonly Refusal[]> => {
+  const delimiter = delimiterOf(text);
+  const rows: Cell[][] = [];
+  let row: Cell[] = [];
+  let at = 0;
+  while (at < text.length) {
+    const where = cellName(name, rows.length, row.length);
+    const taken = text[at] === '"' ? quotedCell(text, at) : plainCell(text, at, delimiter);
+    if ('name' in taken) {
+      return fail([
+        refuse(taken.name, where, { found: 'a quote', accepted: ACCEPTED[taken.name] }),
+      ]);
+    }
+    const fault = limitFault(where, rows.length, row.length, taken.text);
+    if (fault !== null) return fail([fault]);
+    row.push(textCell(taken.text.replace(MARKED, '')));
+    at = taken.next;
+    const ends = lineEnd(text, at);
+    if (text[at] === delimiter) {
+      at += 1;
+      if (at === text.length) row.push(textCell(''));
+    } else if (ends > 0 || at === text.length) {
+      rows.push(row);
+      row = [];
+      at += ends;
+    } else {
+      const accepted = ACCEPTED.quoteInside;
+      return fail([refuse('quoteInside', where, { found: 'text after a quote', accepted })]);
+    }
+  }
+  if (row.length > 0) rows.push(row);
+  return ok({ name, rows });
+};

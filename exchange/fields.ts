@@ -1,0 +1,168 @@
+/** The columns of both tables: heading, other words for it, where it stands and how it reads. */
+
+import type { Dimension } from '#quantities';
+import { HANG_FAMILIES, ITEM_KINDS, TAKEOFF_KINDS } from '#show';
+
+export type TableName = 'schedule' | 'takeoff';
+
+export type Reads =
+  /** A measure with its unit, or a plain number, that somebody stands behind. */
+  | { readonly is: 'measure'; readonly dimension: Dimension }
+  | { readonly is: 'number' }
+  | { readonly is: 'text' }
+  | { readonly is: 'choice'; readonly choices: readonly string[] };
+
+export type Field = {
+  readonly field: string;
+  readonly heading: string;
+  /** Other headings for it, US and UK, lower case; common practice, no source. */
+  readonly words: readonly string[];
+  readonly reads: Reads;
+  /** Where in the hang or the item it stands; absent where it is read by code of its own. */
+  readonly at?: readonly string[];
+  /** Takeoffs that have it. */
+  readonly by?: readonly string[];
+};
+
+const TEXT: Reads = { is: 'text' };
+const measure = (dimension: Dimension): Reads => ({ is: 'measure', dimension });
+
+type More = Pick<Field, 'at' | 'by'>;
+
+const field = (
+  name: string,
+  heading: string,
+  words: readonly string[],
+  reads: Reads,
+  more: More = {},
+): Field => ({ field: name, heading, words, reads, ...more });
+
+const inTakeoff = (
+  name: string,
+  heading: string,
+  words: readonly string[],
+  dimension: Dimension,
+  by: readonly string[],
+): Field => field(name, heading, words, measure(dimension), { at: ['takeoff', name], by });
+
+const SET_WORDS = ['line set', 'lineset', 'line', 'bar', 'bar no', 'set no', 'set number', 'no'];
+const SET = field('set', 'Set', [...SET_WORDS, 'batten', 'line no', 'pipe', '#'], TEXT);
+const REMARK_WORDS = ['remarks', 'notes', 'note', 'comment', 'comments'];
+const REMARK = field('remark', 'Remark', REMARK_WORDS, TEXT, { at: ['remark'] });
+const KNOWN_BY = field('knownBy', 'Known by', ['basis', 'how known'], TEXT);
+
+/** Columns of trims and bricks come after the family; there are as many as the show needs. */
+export const SCHEDULE_FIELDS: readonly Field[] = [
+  SET,
+  field('name', 'Name', ['piece', 'what', 'scenery', 'goods', 'description', 'use'], TEXT, {
+    at: ['name'],
+  }),
+  field(
+    'family',
+    'Family',
+    ['kind', 'type'],
+    { is: 'choice', choices: HANG_FAMILIES },
+    {
+      at: ['family'],
+    },
+  ),
+  field('bricksWhy', 'Bricks: why', ['why these bricks'], TEXT),
+  field('halfDepth', 'Half depth', ['half width up and down stage'], measure('length'), {
+    at: ['halfDepth'],
+  }),
+  field('deadHungAt', 'Dead hung at', ['dead hang', 'dead hung', 'dead'], measure('length'), {
+    at: ['deadHungAt'],
+  }),
+  field('coupledWith', 'Coupled with', ['married to', 'ganged with', 'linked with'], TEXT),
+  field('keptEmpty', 'Kept empty', ['reason empty', 'blocked', 'blocked by'], TEXT),
+  REMARK,
+  KNOWN_BY,
+];
+
+const ADDED = ['cloth'];
+
+export const TAKEOFF_FIELDS: readonly Field[] = [
+  SET,
+  field('item', 'Item', ['item id', 'id'], TEXT),
+  field('name', 'Name', ['piece', 'what', 'description', 'item name'], TEXT, { at: ['name'] }),
+  field(
+    'kind',
+    'Kind',
+    ['type', 'loads as'],
+    { is: 'choice', choices: ITEM_KINDS },
+    {
+      at: ['kind'],
+    },
+  ),
+  field('by', 'Weighed by', ['taken off by', 'method'], { is: 'choice', choices: TAKEOFF_KINDS }),
+  inTakeoff('mass', 'Mass', ['weight', 'wt', 'total weight', 'total mass'], 'mass', ['mass']),
+  inTakeoff('hem', 'Hem', ['hem weight', 'chain', 'hem mass'], 'mass', ['mass']),
+  inTakeoff('width', 'Width', ['finished width', 'cloth width'], 'length', ADDED),
+  inTakeoff('areaMass', 'Cloth weight', ['fabric weight', 'area mass'], 'massPerArea', ADDED),
+  inTakeoff('fullness', 'Fullness', ['gather'], 'ratio', ADDED),
+  inTakeoff('hemAllowance', 'Hem allowance', ['hems'], 'ratio', ADDED),
+  inTakeoff('paint', 'Paint', [], 'ratio', ADDED),
+  inTakeoff('moisture', 'Moisture', ['damp'], 'ratio', ADDED),
+  inTakeoff('bottomMassPerLength', 'Bottom weight', ['bottom pipe'], 'massPerLength', ADDED),
+  field(
+    'tiesCount',
+    'Ties',
+    ['number of ties'],
+    { is: 'number' },
+    {
+      at: ['takeoff', 'ties', 'count'],
+      by: ADDED,
+    },
+  ),
+  field('tiesEach', 'Tie each', ['weight of one tie'], measure('mass'), {
+    at: ['takeoff', 'ties', 'each'],
+    by: ADDED,
+  }),
+  inTakeoff('length', 'Length', ['cable length', 'pipe length'], 'length', ['loom', 'pipe']),
+  inTakeoff(
+    'massPerLength',
+    'Mass per length',
+    ['weight per foot', 'weight per metre'],
+    'massPerLength',
+    ['loom', 'pipe'],
+  ),
+  inTakeoff('fixedAt', 'Fixed at', ['far end at'], 'length', ['loom']),
+  inTakeoff('fittings', 'Fittings', ['clamps'], 'mass', ['pipe']),
+  inTakeoff('allowance', 'Allowance', ['extra'], 'ratio', ['frame']),
+  field('parts', 'Parts', ['list of parts', 'units'], TEXT),
+  field('drop', 'Drop', ['height', 'piece height'], measure('length'), { at: ['drop'] }),
+  field('pick', 'Pick', ['pick length', 'sling', 'tie length'], measure('length'), {
+    at: ['pick'],
+  }),
+  field(
+    'centre',
+    'Centre',
+    ['center', 'centre of gravity', 'center of gravity', 'cg'],
+    {
+      is: 'number',
+    },
+    { at: ['centre'] },
+  ),
+  field('placement', 'Where along the batten', ['placement', 'position', 'pick points'], TEXT),
+  field('releases', 'Releases', ['leaves in view'], TEXT),
+  field('carriesPerson', 'Carries a person', [], { is: 'choice', choices: ['yes', 'no'] }),
+  REMARK,
+  KNOWN_BY,
+];
+
+export const fieldsOf = (table: TableName): readonly Field[] =>
+  table === 'schedule' ? SCHEDULE_FIELDS : TAKEOFF_FIELDS;
+
+export const TRIM_REFERENCES = ['batten', 'lowestPoint', 'lens'] as const;
+export type TrimReference = (typeof TRIM_REFERENCES)[number];
+
+export const REFERENCE_WORDS: Readonly<Record<TrimReference, string>> = {
+  batten: 'batten',
+  lowestPoint: 'lowest point',
+  lens: 'lens',
+};
+
+export const trimHeading = (name: string, reference: TrimReference): string =>
+  `Trim: ${name} (${REFERENCE_WORDS[reference]})`;
+
+export const bricksHeading = (kind: string): string => `Bricks: ${kind}`;

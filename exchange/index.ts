@@ -1,0 +1,12 @@
+export type { Applied, ToApply } from './apply-mapping.ts';
+export { applyMapping } from './apply-mapping.ts';
+export { writeCsv } from './csv.ts';
+export type { TableName } from './fields.ts';
+export type { ColumnMapping, Mapping, Target } from './mapping.ts';
+export { guessColumns, guessMapping, headingOf, openQuestions, unitsFor } from './mapping.ts';
+export { readTable } from './read-table.ts';
+export type { Cell, Sheet, TextTable } from './sheet.ts';
+export { cellName, columnName } from './sheet.ts';
+export { tablesOut } from './tables-out.ts';
+export type { Change } from './work.ts';
+export { writeXlsx } from './write-xlsx.ts';

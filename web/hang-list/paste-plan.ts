@@ -1,0 +1,233 @@
+/**
+ * Where each cell of a pasted text goes, and which cells are not understood. Nothing is dropped
+ * unsaid: a cell over a column that is worked out must be blank, or say what stands there.
+ */
+import type { House } from '#house';
+import { unreachable } from '#outcome';
+import { parseQuantity } from '#quantities';
+import { HANG_FAMILIES } from '#show';
+import type { Cells } from '../grid/clip-text.ts';
+import type { Place } from '../grid/selection.ts';
+import type { SetReckoning } from '../reckoning/reckon.ts';
+import { cellText, type Telling } from './cell-text.ts';
+import { type Column, headWords, isTyped, type TypedColumn } from './columns.ts';
+import type { RowEdit } from './sheet-edits.ts';
+
+/** A cell that was not understood: where it would go, what it said, what could stand there. */
+export type CellFault = {
+  /** "row 3, set 5, in trim" */
+  readonly where: string;
+  readonly found: string;
+  readonly accepted: string;
+};
+
+export type PastePlan =
+  | { readonly ok: true; readonly edits: readonly RowEdit[] }
+  | { readonly ok: false; readonly faults: readonly CellFault[] };
+
+export type Sheet = {
+  /** All sets of the house, in rail order. */
+  readonly sets: readonly SetReckoning[];
+  /** Those that are shown, in the order in which they are. */
+  readonly rows: readonly string[];
+  readonly columns: readonly Column[];
+  readonly telling: Telling;
+};
+
+type Judged = { readonly text: string } | { readonly found: string; readonly accepted: string };
+
+/** Longer texts are told by their beginning: a fault is a line, not a page. */
+const FOUND_LETTERS = 60;
+
+export const shortened = (text: string): string =>
+  text.length > FOUND_LETTERS ? `“${text.slice(0, FOUND_LETTERS)} …”` : `“${text}”`;
+
+const found = (text: string): string => (text === '' ? 'nothing' : shortened(text));
+
+const judgeLength = (text: string): Judged => {
+  if (text === '') return { text };
+  const read = parseQuantity('length', text);
+  return read.ok ? { text } : { found: found(text), accepted: read.error.accepted };
+};
+
+const judgeKind = (text: string): Judged =>
+  HANG_FAMILIES.some((family) => family === text.toLowerCase())
+    ? { text }
+    : { found: found(text), accepted: `${HANG_FAMILIES.slice(0, -1).join(', ')} or other` };
+
+const judgeName = (text: string): Judged =>
+  text === ''
+    ? {
+        found: 'nothing',
+        accepted: 'a name. To leave a set empty, take its whole row and press Delete',
+      }
+    : { text };
+
+const judgeTyped = (column: TypedColumn, text: string): Judged => {
+  switch (column) {
+    case 'item':
+      return judgeName(text);
+    case 'kind':
+      return judgeKind(text);
+    case 'in':
+    case 'out':
+    case 'depth':
+      return judgeLength(text);
+    default:
+      return unreachable(column);
+  }
+};
+
+/** Null where the cell says what stands there already. */
+const judgeCell = (
+  each: SetReckoning,
+  column: Column,
+  text: string,
+  telling: Telling,
+): Judged | null => {
+  const now = cellText(each, column, telling);
+  if (text === now) return null;
+  if (isTyped(column)) return judgeTyped(column, text);
+  if (text === '') return null;
+  const stands = now === '' ? 'nothing' : shortened(now);
+  return {
+    found: found(text),
+    accepted:
+      column === 'set'
+        ? `${stands}, the set of this row`
+        : `nothing, or ${stands}: this column is not typed into`,
+  };
+};
+
+type Row = { readonly number: number; readonly cells: readonly string[]; readonly set: string };
+
+type RowAnswer = { readonly edit: RowEdit | null; readonly faults: readonly CellFault[] };
+
+const whereIn = ({ number, set }: Row, column: Column, house: House): string =>
+  `row ${number}, set ${set}, ${headWords(column, house)}`;
+
+const planRow = (
+  row: Row,
+  each: SetReckoning,
+  columns: readonly Column[],
+  telling: Telling,
+): RowAnswer => {
+  const { house } = telling;
+  const texts: Partial<Record<TypedColumn, string>> = {};
+  const faults: CellFault[] = [];
+  row.cells.forEach((text, index) => {
+    const column = columns[index];
+    if (column === undefined) {
+      if (text === '') return;
+      const where = `row ${row.number}, set ${row.set}, column ${index + 1} of the text`;
+      faults.push({ where, found: found(text), accepted: 'nothing: the list ends before' });
+      return;
+    }
+    const judged = judgeCell(each, column, text, telling);
+    if (judged === null) return;
+    if ('accepted' in judged) faults.push({ where: whereIn(row, column, house), ...judged });
+    else if (isTyped(column)) texts[column] = judged.text;
+  });
+  const isNameless = each.set.hang === null && texts.item === undefined;
+  const [orphan] = isNameless ? Object.entries(texts) : [];
+  if (orphan !== undefined) {
+    const where = whereIn(row, orphan[0] as Column, house);
+    const accepted = 'nothing here until the empty set has a name under item';
+    return { edit: null, faults: [...faults, { where, found: found(orphan[1]), accepted }] };
+  }
+  return { edit: Object.keys(texts).length === 0 ? null : { each, texts }, faults };
+};
+
+/** From the column of set numbers each row goes to its own set, in whatever order it comes. */
+const setsOf = (cells: Cells, anchor: Place, sheet: Sheet): readonly (string | CellFault)[] => {
+  const first = sheet.rows.indexOf(anchor.row);
+  const isNumbered = anchor.column === 'set';
+  const seen = new Set<string>();
+  return cells.map((row, index) => {
+    const where = `row ${index + 1}`;
+    const set = isNumbered ? (row[0] ?? '') : (sheet.rows[first + index] ?? '');
+    if (!isNumbered) {
+      const accepted = 'nothing: the list ends above';
+      return set === '' ? { where, found: found(row.join(' ')), accepted } : set;
+    }
+    if (!sheet.rows.includes(set)) {
+      const isHidden = sheet.sets.some(({ id }) => id === set);
+      const accepted = isHidden
+        ? 'a set that is shown: this one is hidden by the filter'
+        : 'the number of a set of this house';
+      return { where: `${where}, set`, found: found(set), accepted };
+    }
+    const isAgain = seen.has(set);
+    seen.add(set);
+    const accepted = 'each set once';
+    return isAgain ? { where: `${where}, set`, found: `set ${set} a second time`, accepted } : set;
+  });
+};
+
+const isFault = (each: string | CellFault): each is CellFault => typeof each !== 'string';
+
+/** The whole text laid over the sheet from one cell on. Faults are all named, or none is there. */
+export const pastePlan = (cells: Cells, anchor: Place, sheet: Sheet): PastePlan => {
+  const columns = sheet.columns.slice(sheet.columns.indexOf(anchor.column as Column));
+  const byId = new Map(sheet.sets.map((each) => [each.id, each]));
+  const answers = setsOf(cells, anchor, sheet).map((set, index): RowAnswer => {
+    if (isFault(set)) return { edit: null, faults: [set] };
+    const each = byId.get(set);
+    const row = { number: index + 1, cells: cells[index] ?? [], set };
+    return each === undefined
+      ? { edit: null, faults: [] }
+      : planRow(row, each, columns, sheet.telling);
+  });
+  const faults = answers.flatMap((answer) => answer.faults);
+  if (faults.length > 0) return { ok: false, faults };
+  return { ok: true, edits: answers.flatMap(({ edit }) => (edit === null ? [] : [edit])) };
+};
+
+/** One copied cell over several takes them all, as in any sheet. */
+export const spreadOver = (
+  cells: Cells,
+  range: { readonly rows: readonly string[]; readonly columns: readonly string[] },
+): Cells => {
+  const [[only, ...more] = [], ...rows] = cells;
+  if (only === undefined || more.length > 0 || rows.length > 0) return cells;
+  return range.rows.map(() => range.columns.map(() => only));
+};
+
+export type Fill = {
+  readonly from: string;
+  readonly into: readonly string[];
+  readonly columns: readonly TypedColumn[];
+};
+
+/** The first row of several into the others; into one row alone, from the row above it. */
+export const fillOf = (
+  range: { readonly rows: readonly string[]; readonly columns: readonly string[] },
+  sheet: Pick<Sheet, 'rows'>,
+): Fill | null => {
+  const [first, ...others] = range.rows;
+  if (first === undefined) return null;
+  const above = sheet.rows[sheet.rows.indexOf(first) - 1];
+  const from = others.length > 0 ? first : above;
+  if (from === undefined) return null;
+  return {
+    from,
+    into: others.length > 0 ? others : [first],
+    columns: range.columns.filter(isTyped),
+  };
+};
+
+/** What a fill would type, judged like a pasted text. */
+export const fillPlan = ({ from, into, columns }: Fill, sheet: Sheet): PastePlan => {
+  const source = sheet.sets.find(({ id }) => id === from);
+  const byId = new Map(sheet.sets.map((each) => [each.id, each]));
+  if (source === undefined) return { ok: true, edits: [] };
+  const cells = columns.map((column) => cellText(source, column, sheet.telling));
+  const answers = into.flatMap((set, index): readonly RowAnswer[] => {
+    const each = byId.get(set);
+    const row = { number: index + 1, cells, set };
+    return each === undefined ? [] : [planRow(row, each, columns, sheet.telling)];
+  });
+  const faults = answers.flatMap((answer) => answer.faults);
+  if (faults.length > 0) return { ok: false, faults };
+  return { ok: true, edits: answers.flatMap(({ edit }) => (edit === null ? [] : [edit])) };
+};

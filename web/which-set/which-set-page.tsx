@@ -1,0 +1,173 @@
+/** A piece to hang, and every free set: ranked, with reasons. A question; nothing is recorded. */
+import { useMemo, useState } from 'react';
+import { tradeWord } from '#drawings';
+import { type Candidate, codesOnAll, lookKey, type Ranked, rank, type Withheld } from '#placing';
+import { sayFinding } from '#sheets';
+import { Glyph } from '../drawing/glyph-view.tsx';
+import { TitleBlock } from '../frame/title-block.tsx';
+import { PlannedFrame } from '../order/planned-frame.tsx';
+import { useWork } from '../reckoning/use-work.ts';
+import { PieceForm } from './piece-form.tsx';
+import { type Names, sayWithheld } from './place-words.ts';
+import { PlacesTable, RuledOut } from './places-table.tsx';
+import { type Faults, firstTyped, type Question, readTyped } from './typed-piece.ts';
+import { usePlaces } from './use-places.ts';
+
+const NO_FAULTS: Faults = {};
+/** More than a dozen searches would keep the machine for a quarter of a minute. */
+const MOST_AT_ONCE = 12;
+
+export const WhichSetPage = ({ piece }: { readonly piece: string | null }) => {
+  const work = useWork();
+  const [typed, setTyped] = useState(() => firstTyped(work, piece ?? ''));
+  const [faults, setFaults] = useState(NO_FAULTS);
+  const [question, setQuestion] = useState<Question | null>(() => {
+    const read = typed.from === '' ? null : readTyped(typed, work.show);
+    return read?.is === 'read' ? read.question : null;
+  });
+  const ask = (): void => {
+    const read = readTyped(typed, work.show);
+    setFaults(read.is === 'read' ? NO_FAULTS : read.faults);
+    if (read.is === 'read') setQuestion(read.question);
+  };
+  return (
+    <>
+      <h1>Which set?</h1>
+      <p className="quiet">
+        A piece put on every free set in turn, all else as the show has it. The plan and the record
+        stay as they are.
+      </p>
+      <PieceForm typed={typed} faults={faults} onType={setTyped} onAsk={ask} />
+      {question === null ? null : <Answer question={question} />}
+      <TitleBlock drawing="Which set, a question" scale="none" />
+    </>
+  );
+};
+
+const NOTE =
+  "Reckoned by the plan, with bricks chosen anew for each set. Not reckoned: neighbours' " +
+  'heights, swing, keep-outs, sightlines. A set of this list is not cleared for work.';
+
+type EveryProps = { readonly candidates: readonly Candidate[]; readonly names: Names };
+
+/** By title: the figures of each set stand in its own row. */
+const OnEverySet = ({ candidates, names }: EveryProps) => {
+  const { house } = useWork();
+  const onAll = codesOnAll(candidates);
+  const titles = (candidates[0]?.lookAt ?? []).flatMap((look) =>
+    look.is === 'caution' && onAll.has(lookKey(look))
+      ? [`${sayFinding(look.finding, house, names).title} [${look.finding.code}]`]
+      : [],
+  );
+  if (titles.length === 0) return null;
+  return (
+    <section aria-labelledby="on-all">
+      <h3 id="on-all">To look at on every set</h3>
+      <ul>
+        {[...new Set(titles)].map((title) => (
+          <li key={title}>{title}</li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
+type AskProps = {
+  readonly open: readonly Ranked[];
+  readonly from: string | null;
+  readonly isAsking: boolean;
+  readonly onAsk: (sets: readonly string[]) => void;
+};
+
+const AskWork = ({ open, from, isAsking, onAsk }: AskProps) => {
+  const { house } = useWork();
+  if (open.length === 0) return null;
+  const best = open.slice(0, MOST_AT_ONCE).map(({ candidate }) => candidate.set);
+  const bricks = tradeWord(house, 'bricks');
+  return (
+    <p className="buttons">
+      <button type="button" disabled={isAsking} onClick={() => onAsk(best)}>
+        Ask what the work needs on the best {best.length}
+      </button>
+      <span className="quiet">
+        A search for each, hung from bare and struck to bare
+        {from === null ? '.' : `, with the ${bricks} of set ${from} back on a gallery.`}
+      </span>
+    </p>
+  );
+};
+
+const NotLookedAt = ({ withheld }: { readonly withheld: readonly Withheld[] }) => (
+  <section aria-labelledby="withheld">
+    <h3 id="withheld">Not looked at</h3>
+    <p className="quiet">Sets in use, kept empty or out of service, by number.</p>
+    <ul className="withheld">
+      {withheld.map((each) => (
+        <li key={each.set}>
+          <b>{each.set}</b> {sayWithheld(each)}
+        </li>
+      ))}
+    </ul>
+  </section>
+);
+
+const Answer = ({ question }: { readonly question: Question }) => {
+  const { house } = useWork();
+  const { found, asking, askWork } = usePlaces(question);
+  const within = (question.wanted?.within ?? null) !== null;
+  const ranked = useMemo(
+    () => (found === null ? [] : rank(found.places.candidates, found.works, { within })),
+    [found, within],
+  );
+  const { hang } = question.piece;
+  const names = (id: string): string => hang.items.find((item) => item.id === id)?.name ?? id;
+  if (found === null) {
+    return (
+      <PlannedFrame word="WHAT IF" title={`${hang.name} on another set`}>
+        <p role="status">Every free set is being reckoned …</p>
+      </PlannedFrame>
+    );
+  }
+  const { candidates, now, withheld } = found.places;
+  const isKept = withheld.some(({ is }) => is === 'keptEmpty');
+  const keptHint = isKept ? ' Some are kept empty: tick the box above to reckon them too.' : '';
+  const able = ranked.filter(({ standing }) => standing !== 'cannot');
+  const out = ranked.filter(({ standing }) => standing === 'cannot');
+  const open = able.filter(({ work }) => work === null);
+  return (
+    <PlannedFrame word="WHAT IF" title={`${hang.name} on another set`} note={NOTE}>
+      <p role="status">
+        {candidates.length === 0
+          ? `No set is free for it as it is asked for.${keptHint}`
+          : `${candidates.length} free sets: ${able.length} with nothing known against them.`}
+      </p>
+      <OnEverySet candidates={candidates} names={names} />
+      <AskWork
+        open={open}
+        from={question.piece.from}
+        isAsking={asking.length > 0}
+        onAsk={askWork}
+      />
+      {able.length === 0 && now === null ? null : (
+        <PlacesTable
+          ranked={able}
+          now={now}
+          house={house}
+          names={names}
+          asking={asking}
+          onAsk={askWork}
+        />
+      )}
+      {out.length === 0 ? null : (
+        <section aria-labelledby="ruled-out">
+          <h3 id="ruled-out" className="signed caution-word">
+            <Glyph name="caution" size={18} />
+            Ruled out
+          </h3>
+          <RuledOut ranked={out} house={house} names={names} />
+        </section>
+      )}
+      <NotLookedAt withheld={withheld} />
+    </PlannedFrame>
+  );
+};

@@ -40,9 +40,7 @@ export {
 export type { PlanOptions, PlanParts, PlanSubject } from './plan/plan-drawing.ts';
 export { planDrawing, planParts, planStrips, wholePlan } from './plan/plan-drawing.ts';
 export { scaleBar } from './scale-bar.ts';
-export { lowestOf, upstageOf } from './section/hangings.ts';
-export type { HouseMoment, SetMoment } from './section/moments.ts';
-export { cueMoment, recordedMoment, stepMoment, trimMoment, trimNames } from './section/moments.ts';
+export { upstageOf } from './section/hangings.ts';
 export type { SectionOptions, SectionParts, SectionSubject } from './section/section-drawing.ts';
 export {
   sectionDrawing,

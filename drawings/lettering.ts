@@ -27,6 +27,14 @@ export const textWidth = (text: string, size: number, face: Face = {}): number =
   return (thousandths / 1000) * size;
 };
 
+/** As much of the text as fits, with three points where it is cut. */
+export const cutTo = (text: string, room: number, size: number): string => {
+  if (textWidth(text, size) <= room) return text;
+  const letters = [...text];
+  while (letters.length > 1 && textWidth(`${letters.join('')}…`, size) > room) letters.pop();
+  return `${letters.join('').trimEnd()}…`;
+};
+
 /** Text broken at its spaces into lines no wider than `room`; a word too long stands alone. */
 export const linesOfText = (
   text: string,

@@ -9,7 +9,7 @@ import { arborOutline, arborPlates, arborSpan } from './arbor-shapes.ts';
 import { glyphAt, glyphWord } from './glyphs.ts';
 import type { HeightScale } from './height-scale.ts';
 import { fitHeights, heightToY } from './height-scale.ts';
-import { linesOfText, textWidth } from './lettering.ts';
+import { cutTo, linesOfText, textWidth } from './lettering.ts';
 import { heightWords, imbalanceWords } from './printed.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { lettering, line, rect } from './shape.ts';
@@ -82,13 +82,6 @@ const nameOf = (set: SetAssessment): string => {
     default:
       return '';
   }
-};
-
-const cutTo = (text: string, room: number, letter: number): string => {
-  if (textWidth(text, letter) <= room) return text;
-  const letters = [...text];
-  while (letters.length > 1 && textWidth(`${letters.join('')}…`, letter) > room) letters.pop();
-  return `${letters.join('').trimEnd()}…`;
 };
 
 type GuideSpan = readonly [top: number, bottom: number];

@@ -1,6 +1,6 @@
 /** CSV (RFC 4180) out and in. */
 import { fail, ok, type Refusal, type Result } from '#outcome';
-import { CELL_CHARACTERS_MAX, COLUMNS_MAX, ROWS_MAX } from './limits.ts';
+import { cellFault } from './cell-limits.ts';
 import { type Cell, cellName, refuse, type Sheet, type TextTable, textCell } from './sheet.ts';
 
 /**
@@ -71,22 +71,6 @@ const ACCEPTED: Readonly<Record<Fault['name'], string>> = {
   quoteInside: 'quotes around the whole cell, and each quote inside written twice',
 };
 
-const limitFault = (where: string, row: number, column: number, text: string): Refusal | null => {
-  if (row >= ROWS_MAX) {
-    const accepted = `at most ${ROWS_MAX} rows`;
-    return refuse('tooManyRows', where, { found: `row ${row + 1}`, accepted });
-  }
-  if (column >= COLUMNS_MAX) {
-    const accepted = `at most ${COLUMNS_MAX} columns`;
-    return refuse('tooManyColumns', where, { found: `column ${column + 1}`, accepted });
-  }
-  if (text.length > CELL_CHARACTERS_MAX) {
-    const accepted = `at most ${CELL_CHARACTERS_MAX} characters`;
-    return refuse('cellTooLong', where, { found: `${text.length} characters`, accepted });
-  }
-  return null;
-};
-
 export const readCsv = (name: string, text: string): Result<Sheet, readonly Refusal[]> => {
   const delimiter = delimiterOf(text);
   const rows: Cell[][] = [];
@@ -100,7 +84,11 @@ export const readCsv = (name: string, text: string): Result<Sheet, readonly Refu
         refuse(taken.name, where, { found: 'a quote', accepted: ACCEPTED[taken.name] }),
       ]);
     }
-    const fault = limitFault(where, rows.length, row.length, taken.text);
+    const fault = cellFault(where, {
+      row: rows.length,
+      column: row.length,
+      characters: taken.text.length,
+    });
     if (fault !== null) return fail([fault]);
     row.push(textCell(taken.text.replace(MARKED, '')));
     at = taken.next;

@@ -4,7 +4,7 @@
  * its sign.
  */
 import { fail, ok, type Refusal, type Result } from '#outcome';
-import { CELL_CHARACTERS_MAX, COLUMNS_MAX, ROWS_MAX } from './limits.ts';
+import { cellFault } from './cell-limits.ts';
 import { BLANK, type Cell, cellName, refuse, type Sheet, textCell } from './sheet.ts';
 import {
   attribute,
@@ -100,21 +100,6 @@ const placeOf = (reference: string, otherwise: Place): Place => {
   return { row: Number(row) - 1, column: columnOf(letters) };
 };
 
-const faultAt = (name: string, { row, column }: Place, cell: Cell): Refusal | null => {
-  const where = cellName(name, row, column);
-  if (row >= ROWS_MAX) {
-    const accepted = `at most ${ROWS_MAX} rows`;
-    return refuse('tooManyRows', where, { found: `row ${row + 1}`, accepted });
-  }
-  if (column >= COLUMNS_MAX) {
-    const accepted = `at most ${COLUMNS_MAX} columns`;
-    return refuse('tooManyColumns', where, { found: `column ${column + 1}`, accepted });
-  }
-  if (cell.text.length <= CELL_CHARACTERS_MAX) return null;
-  const accepted = `at most ${CELL_CHARACTERS_MAX} characters`;
-  return refuse('cellTooLong', where, { found: `${cell.text.length} characters`, accepted });
-};
-
 type Answer = Result<Sheet, Refusal>;
 
 /** Cells that are only coloured are passed over, however far out they stand. */
@@ -128,7 +113,10 @@ const sheetOf = (name: string, xml: Xml, book: Book): Answer => {
       at = { row: place.row, column: place.column + 1 };
       const cell = cellOf(one, book);
       if (cell.is === 'text' && cell.text === '') continue;
-      const fault = faultAt(name, place, cell);
+      const fault = cellFault(cellName(name, place.row, place.column), {
+        ...place,
+        characters: cell.text.length,
+      });
       if (fault !== null) return fail(fault);
       while (rows.length <= place.row) rows.push([]);
       const cells = rows[place.row] ?? [];

@@ -1,10 +1,9 @@
 /** Pipes from above, with their lift lines, what hangs on them, and the bays that carry them. */
-import type { SetAssessment } from '#assessment';
+import type { HouseMoment, SetAssessment } from '#assessment';
 import type { House } from '#house';
 import type { FieldScale } from '../field-view.ts';
 import { hangingItems, placesOf } from '../hanging-points.ts';
 import { upstageOf } from '../section/hangings.ts';
-import type { HouseMoment } from '../section/moments.ts';
 import { lettering, line, point, polyline, type Shape, type Style } from '../shape.ts';
 import { boxOf, halfWidth } from './building.ts';
 

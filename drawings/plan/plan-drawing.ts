@@ -3,18 +3,15 @@
  * it. Pipes at their places with their lift lines and how deep what hangs on them is; wells, bays,
  * galleries, traps, and what is kept free.
  */
-import type { SetAssessment } from '#assessment';
+import type { HouseMoment, SetAssessment } from '#assessment';
 import type { House } from '#house';
-import { FOOT, formatLength, metres } from '#quantities';
 import type { FieldScale, FieldSize, FieldView } from '../field-view.ts';
 import { fieldScale, fitted } from '../field-view.ts';
-import { textWidth } from '../lettering.ts';
-import { scaleBar } from '../scale-bar.ts';
+import { measureStrip } from '../measure-strip.ts';
 import { stageDepth } from '../section/building.ts';
 import { upstageOf } from '../section/hangings.ts';
-import type { HouseMoment } from '../section/moments.ts';
 import { spread } from '../section/spread.ts';
-import { type Drawing, group, lettering, line, point, polyline, type Shape } from '../shape.ts';
+import { type Drawing, group, lettering, point, polyline, type Shape } from '../shape.ts';
 import { tradeWord } from '../trade-words.ts';
 import { halfWidth, keptFree, planBuilding } from './building.ts';
 import { planBays, planSet } from './hangings.ts';
@@ -92,51 +89,13 @@ const setStrip = (
   return { width, height, title: `Sets of ${house.name}, upstage up`, shapes };
 };
 
-const TICKS = [1, 2, 5, 10, 20, 50] as const;
-
-const footStrip = (
-  { house }: PlanSubject,
-  { width, letter, view, strips }: PlanOptions,
-  scale: FieldScale,
-): Drawing => {
-  const unitM = house.units === 'customary' ? FOOT : 1;
-  const step = TICKS.find((each) => each * unitM * scale.perMetre > letter * 3.2) ?? 50;
-  const first = Math.ceil(view.left / unitM / step) * step;
-  const count = Math.max(0, Math.floor((view.right / unitM - first) / step) + 1);
-  const ticks = Array.from({ length: count }, (_, index) => first + index * step).flatMap(
-    (tick): readonly Shape[] => {
-      const x = scale.xOf(tick * unitM);
-      if (x < letter || x > width - letter) return [];
-      const words = formatLength(metres(Math.abs(tick) * unitM), house.units);
-      return [
-        line(x, 0, x, 5, { stroke: 'line', weight: 'thin' }),
-        lettering(x, 5 + letter, words, letter, { anchor: 'middle', pen: 'ink2' }),
-      ];
-    },
-  );
-  const words = 'from the centre line; stage right at the left';
-  const bar = { room: width / 3, perMetre: scale.perMetre, units: house.units, letter };
-  return {
-    width,
-    height: strips.foot,
-    title: `Measure ${words}`,
-    shapes: [
-      ...ticks,
-      lettering(0, letter * 3.2, words, letter, { pen: 'ink2' }),
-      ...(textWidth(words, letter) > width * 0.6
-        ? []
-        : [scaleBar({ ...bar, x: width * 0.66, y: letter * 2.6 })]),
-    ],
-  };
-};
-
 export const planTitle = ({ house, moment }: PlanSubject): string =>
   `Plan of the stage of ${house.name}, ${moment.is}, ${tradeWord(house, 'batten')}s and what hangs`;
 
 /** Everything that is in the view. */
 export const planParts = (subject: PlanSubject, options: PlanOptions): PlanParts => {
   const { house, sets, moment } = subject;
-  const { width, height, letter, view, chosen = null } = options;
+  const { width, height, letter, view, strips, chosen = null } = options;
   const scale = fieldScale(view, { width, height });
   return {
     field: {
@@ -155,7 +114,12 @@ export const planParts = (subject: PlanSubject, options: PlanOptions): PlanParts
       ],
     },
     sets: setStrip(subject, options, scale),
-    foot: footStrip(subject, options, scale),
+    foot: measureStrip(house, scale, {
+      letter,
+      view,
+      height: strips.foot,
+      words: 'from the centre line; stage right at the left',
+    }),
     scale,
   };
 };

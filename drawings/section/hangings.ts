@@ -1,12 +1,11 @@
 /** Every set at its place, with what hangs on it at its height. */
-import type { SetAssessment } from '#assessment';
+import { type HouseMoment, hungSpan, type SetAssessment } from '#assessment';
 import type { House } from '#house';
 import type { Item } from '#show';
 import { arborSpan } from '../arbor-shapes.ts';
 import type { FieldScale } from '../field-view.ts';
 import { glyphAt } from '../glyphs.ts';
 import { circle, group, line, rect, type Shape, type Style } from '../shape.ts';
-import type { HouseMoment, SetMoment } from './moments.ts';
 
 export type HangingOptions = {
   readonly moment: HouseMoment;
@@ -23,27 +22,12 @@ const SIGN = 16;
 export const upstageOf = ({ lineSet: { y } }: SetAssessment): number | null =>
   y.known ? y.value : null;
 
-/** Top and bottom of one item below its batten, m above the deck: what would sink lies on it. */
-const spanOf = ({ pick, drop }: Item, battenM: number) => {
-  if (!drop.known || drop.value === 0) return null;
-  const topM = battenM - (pick.known ? pick.value : 0);
-  return { topM: Math.max(0, topM), bottomM: Math.max(0, topM - drop.value) };
-};
-
-/** Height of the lowest thing on a batten, m; null where it is not known. */
-export const lowestOf = ({ hang }: SetAssessment, { heightM, items }: SetMoment): number | null => {
-  if (heightM === null || items === null) return null;
-  const hung = (hang?.items ?? []).filter(({ id }) => items.includes(id));
-  if (hung.some(({ drop }) => !drop.known)) return null;
-  return Math.min(heightM, ...hung.flatMap((item) => spanOf(item, heightM)?.bottomM ?? []));
-};
-
 const itemShapes = (
   item: Item,
   { hang }: SetAssessment,
   { scale, upstageM, heightM }: { scale: FieldScale; upstageM: number; heightM: number },
 ): readonly Shape[] => {
-  const span = spanOf(item, heightM);
+  const span = hungSpan(item, heightM);
   const x = scale.xOf(upstageM);
   if (span === null) return [];
   const [top, bottom] = [scale.yOf(span.topM), scale.yOf(span.bottomM)];

@@ -4,18 +4,17 @@
  * the measure upstage below. They are drawings of their own, so that a screen may move the house
  * under them.
  */
-import type { SetAssessment } from '#assessment';
+import type { HouseMoment, SetAssessment } from '#assessment';
 import type { House } from '#house';
-import { FOOT, formatLength, metres, NO_BREAK_SPACE } from '#quantities';
+import { NO_BREAK_SPACE } from '#quantities';
 import { type FieldScale, type FieldView, fieldScale, fitted } from '../field-view.ts';
-import { linesOfText, textWidth } from '../lettering.ts';
+import { cutTo, linesOfText } from '../lettering.ts';
+import { measureStrip } from '../measure-strip.ts';
 import { heightWords } from '../printed.ts';
-import { scaleBar } from '../scale-bar.ts';
-import { type Drawing, group, lettering, line, point, polyline, type Shape } from '../shape.ts';
+import { type Drawing, group, lettering, point, polyline, type Shape } from '../shape.ts';
 import { tradeWord } from '../trade-words.ts';
 import { buildingShapes, houseTop, namedHeights, stageDepth } from './building.ts';
 import { type HangingOptions, hangingShapes, upstageOf } from './hangings.ts';
-import type { HouseMoment } from './moments.ts';
 import { spread } from './spread.ts';
 
 export type SectionSubject = {
@@ -109,7 +108,7 @@ const namesOf = (
     const pen = isChosen ? 'blue' : 'ink';
     const words = `${set.lineSet.id}${NO_BREAK_SPACE}${NO_BREAK_SPACE}${set.hang?.name ?? ''}`;
     return [
-      lettering(at + letter * 0.34, foot, cut(words, foot - 2, letter), letter, {
+      lettering(at + letter * 0.34, foot, cutTo(words, foot - 2, letter), letter, {
         turned: true,
         pen,
         weight: isChosen ? 'strong' : 'plain',
@@ -122,13 +121,6 @@ const namesOf = (
   });
   const title = `Names of the sets of ${house.name}`;
   return { drawing: { width, height, title, shapes }, unnamed: inSight.length - shown.length };
-};
-
-const cut = (text: string, room: number, letter: number): string => {
-  const letters = [...text];
-  if (textWidth(text, letter) <= room) return text;
-  while (letters.length > 1 && textWidth(`${letters.join('')}…`, letter) > room) letters.pop();
-  return `${letters.join('').trimEnd()}…`;
 };
 
 const heightsOf = (
@@ -167,54 +159,13 @@ const heightsOf = (
   return { width, height, title: `Heights of ${house.name}`, shapes };
 };
 
-/** Round lengths, feet or metres, of which one is far enough from the next to be lettered. */
-const TICKS = [1, 2, 5, 10, 20, 50] as const;
-
-const upstageStrip = (
-  house: House,
-  { width, letter, strips, view }: SectionOptions,
-  scale: FieldScale,
-): Drawing => {
-  const height = strips.upstage;
-  const unitM = house.units === 'customary' ? FOOT : 1;
-  const step = TICKS.find((each) => each * unitM * scale.perMetre > letter * 3) ?? 50;
-  const first = Math.ceil(view.left / unitM / step) * step;
-  const count = Math.max(0, Math.floor((view.right / unitM - first) / step) + 1);
-  const ticks = Array.from({ length: count }, (_, index) => first + index * step);
-  const shapes = ticks.flatMap((tick): readonly Shape[] => {
-    const x = scale.xOf(tick * unitM);
-    if (x < letter || x > width - letter) return [];
-    return [
-      line(x, 0, x, 5, { stroke: 'line', weight: 'thin' }),
-      lettering(x, 5 + letter, formatLength(metres(tick * unitM), house.units), letter, {
-        anchor: 'middle',
-        pen: 'ink2',
-      }),
-    ];
-  });
-  const words = `upstage of the ${tradeWord(house, 'plasterLine')}`;
-  const bar = { room: width / 3, perMetre: scale.perMetre, units: house.units, letter };
-  return {
-    width,
-    height,
-    title: `Measure ${words}`,
-    shapes: [
-      ...shapes,
-      lettering(0, letter * 3.2, words, letter, { pen: 'ink2' }),
-      ...(textWidth(words, letter) > width / 2
-        ? []
-        : [scaleBar({ ...bar, x: width / 2, y: letter * 2.6 })]),
-    ],
-  };
-};
-
 export const sectionTitle = ({ house, moment }: SectionSubject): string =>
   `Section of ${house.name}, ${moment.is}, looking to stage right`;
 
 /** Everything that is in the view, strip by strip. */
 export const sectionParts = (subject: SectionSubject, options: SectionOptions): SectionParts => {
   const { house, sets, moment } = subject;
-  const { width, height, letter, view, chosen = null, arbors = false } = options;
+  const { width, height, letter, view, strips, chosen = null, arbors = false } = options;
   const scale = fieldScale(view, { width, height });
   const hanging: HangingOptions = { moment, chosen, arbors };
   const names = namesOf(subject, options, scale);
@@ -230,7 +181,12 @@ export const sectionParts = (subject: SectionSubject, options: SectionOptions): 
     },
     names: names.drawing,
     heights: heightsOf(house, options, scale),
-    upstage: upstageStrip(house, options, scale),
+    upstage: measureStrip(house, scale, {
+      letter,
+      view,
+      height: strips.upstage,
+      words: `upstage of the ${tradeWord(house, 'plasterLine')}`,
+    }),
     scale,
     unnamed: names.unnamed,
   };

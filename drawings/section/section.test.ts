@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { recordedMoment, trimMoment } from '#assessment';
 import { FOOT } from '#quantities';
 import { openExample } from '../../examples/open-example.ts';
 import { fitted, panned, zoomed } from '../field-view.ts';
 import { planDrawing } from '../plan/plan-drawing.ts';
 import type { Drawing, Group, Shape } from '../shape.ts';
-import { recordedMoment, trimMoment } from './moments.ts';
 import { sectionDrawing, sectionParts, sectionStrips, wholeSection } from './section-drawing.ts';
 
 const { house, assessment } = openExample('kestlemere');

@@ -1,5 +1,15 @@
 export { type ArborRoom, arborRoomOf } from './arbor-room.ts';
 export { assess, assessSet } from './assess.ts';
+export type { HouseMoment, SetMoment } from './moments.ts';
+export {
+  cueMoment,
+  hungSpan,
+  lowestOf,
+  recordedMoment,
+  stepMoment,
+  trimMoment,
+  trimNames,
+} from './moments.ts';
 export { type SetFree, setFreeAt } from './order-energy.ts';
 export { orderPhysicsOf } from './order-physics.ts';
 export { type OrderPlant, physicsOfPlant } from './plant-physics.ts';

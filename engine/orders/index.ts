@@ -21,5 +21,5 @@ export {
   writtenStart,
 } from './start.ts';
 export type { OrderQuestion, WorkedOrder } from './work-out.ts';
-export { judgeAsked, judgedOrder, workOut, workOutBest } from './work-out.ts';
+export { crewQuestion, judgeAsked, judgedOrder, workOut, workOutBest } from './work-out.ts';
 export { isDrill, type WorkedDrill, workOutDrill } from './work-out-drill.ts';

@@ -6,7 +6,7 @@ import type { HouseState } from '#state';
 import { loadGoal, strikeGoal } from './goal.ts';
 import { type Answer, type OrderJob, openJob } from './job.ts';
 import { bareStart, plannedStart } from './start.ts';
-import { type OrderQuestion, type WorkedOrder, workOutBest } from './work-out.ts';
+import { crewQuestion, type OrderQuestion, type WorkedOrder, workOutBest } from './work-out.ts';
 
 export type ShowWork = { readonly set: string; readonly kind: 'load' | 'strike' };
 
@@ -32,16 +32,8 @@ const questionOf = (documents: Documents, { set, kind }: ShowWork): Answer<Order
   const goal =
     kind === 'load' ? loadGoal(job.value, null) : strikeGoal(job.value, start.value.standing, null);
   if (!goal.ok) return goal;
-  return ok({
-    job: job.value,
-    start: start.value,
-    goal: goal.value,
-    kind,
-    doubt: 'worst',
-    lock: 'planning',
-    restraint: 'either',
-    steelN: recordedSteel(job.value),
-  });
+  const asked = { job: job.value, start: start.value, goal: goal.value, kind };
+  return ok(crewQuestion(asked, recordedSteel(job.value)));
 };
 
 /** What the steel of the set is rated for by the record; null where it has none, or no rating. */

@@ -26,6 +26,18 @@ export type OrderQuestion = {
   readonly steelN: number | null;
 };
 
+/** As a crew works: every mass at its worst, faults tried, any one restraint allowed. */
+export const crewQuestion = (
+  asked: Pick<OrderQuestion, 'job' | 'start' | 'goal' | 'kind'>,
+  steelN: number | null = null,
+): OrderQuestion => ({
+  ...asked,
+  doubt: 'worst',
+  lock: 'planning',
+  restraint: 'either',
+  steelN,
+});
+
 export type WorkedOrder = {
   readonly question: OrderQuestion;
   readonly plan: OrderPlan;

@@ -3,6 +3,7 @@ import {
   type Assumption,
   bareStart,
   type CountOfKind,
+  crewQuestion,
   isAccepted,
   loadGoal,
   type OrderQuestion,
@@ -73,19 +74,9 @@ const questionOf = (
   const goal =
     kind === 'load' ? loadGoal(job.value, null) : strikeGoal(job.value, start.value.standing, null);
   if (!goal.ok) return goal;
-  return ok({
-    job: job.value,
-    start: {
-      ...start.value,
-      assumed: [...start.value.assumed, ...bricksBack(asked, set)],
-    },
-    goal: goal.value,
-    kind,
-    doubt: 'worst',
-    lock: 'planning',
-    restraint: 'either',
-    steelN: null,
-  });
+  const assumed = [...start.value.assumed, ...bricksBack(asked, set)];
+  const from = { ...start.value, assumed };
+  return ok(crewQuestion({ job: job.value, start: from, goal: goal.value, kind }));
 };
 
 const needsOf = (asked: PlacingAsked, { plan, order }: WorkedOrder): WorkNeeds => {

@@ -42,8 +42,8 @@ const decoded = (part: string): string => {
   }
 };
 
-const JOBS: readonly OrderJobName[] = ['load', 'strike', 'change'];
-const STARTS: readonly OrderStartName[] = ['bare', 'planned', 'recorded'];
+export const JOBS: readonly OrderJobName[] = ['load', 'strike', 'change'];
+export const STARTS: readonly OrderStartName[] = ['bare', 'planned', 'recorded'];
 
 const orderOf = (set: string, asked: URLSearchParams): Place => ({
   kind: 'order',

@@ -1,5 +1,6 @@
 /** Which moment is shown: the record, a trim, a cue, a step of an order. */
-import { tradeWord, trimNames } from '#drawings';
+import { trimNames } from '#assessment';
+import { tradeWord } from '#drawings';
 import type { HousePart } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { go } from '../address/use-address.ts';

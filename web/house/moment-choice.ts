@@ -1,6 +1,6 @@
 /** Which moment of the house is shown, as it stands in the address. */
 import { unreachable } from '#outcome';
-import type { OrderJobName, OrderStartName } from '../address/address.ts';
+import { JOBS, type OrderJobName, type OrderStartName, STARTS } from '../address/address.ts';
 
 export type MomentChoice =
   | { readonly of: 'record' }
@@ -15,9 +15,6 @@ export type MomentChoice =
       readonly from: OrderStartName;
       readonly done: number;
     };
-
-const JOBS: readonly OrderJobName[] = ['load', 'strike', 'change'];
-const STARTS: readonly OrderStartName[] = ['bare', 'planned', 'recorded'];
 
 const wholeOf = (text: string): number | null => (/^\d{1,4}$/.test(text) ? Number(text) : null);
 

@@ -1,12 +1,9 @@
 /** What the section shows, as a table: for a screen reader, and to look a figure up. */
-import { type HouseMoment, lowestOf, tradeWord, upstageOf } from '#drawings';
-import type { House } from '#house';
-import { sayMeasure } from '#sheets';
+import { type HouseMoment, lowestOf } from '#assessment';
+import { tradeWord, upstageOf } from '#drawings';
 import { Link } from '../address/link.tsx';
 import { useWork } from '../reckoning/use-work.ts';
-
-const lengthWords = (lengthM: number | null, house: House): string =>
-  lengthM === null ? 'unknown' : sayMeasure({ value: lengthM, kind: 'length' }, house);
+import { lengthWords } from './length-words.ts';
 
 export const SectionTable = ({ moment }: { readonly moment: HouseMoment }) => {
   const { house, sets } = useWork();

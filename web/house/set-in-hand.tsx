@@ -1,8 +1,9 @@
 /** The set that a finger took in the drawing: what hangs on it, where, and the ways on. */
-import { type HouseMoment, lowestOf, tradeWord, upstageOf } from '#drawings';
-import { sayMeasure } from '#sheets';
+import { type HouseMoment, lowestOf } from '#assessment';
+import { tradeWord, upstageOf } from '#drawings';
 import { Link } from '../address/link.tsx';
 import { useSet, useWork } from '../reckoning/use-work.ts';
+import { lengthWords } from './length-words.ts';
 
 type InHandProps = { readonly moment: HouseMoment; readonly id: string | null };
 
@@ -12,8 +13,6 @@ export const SetInHand = ({ moment, id }: InHandProps) => {
   if (id === null || each === undefined) return null;
   const { set } = each;
   const now = moment.sets.get(id) ?? { heightM: null, items: null };
-  const words = (lengthM: number | null): string =>
-    lengthM === null ? 'unknown' : sayMeasure({ value: lengthM, kind: 'length' }, house);
   const names = (set.hang?.items ?? []).filter((item) => now.items?.includes(item.id));
   const hangs =
     now.items === null
@@ -29,15 +28,15 @@ export const SetInHand = ({ moment, id }: InHandProps) => {
       <dl className="step-rows">
         <div>
           <dt>{tradeWord(house, 'batten')} at</dt>
-          <dd>{words(now.heightM)}</dd>
+          <dd>{lengthWords(now.heightM, house)}</dd>
         </div>
         <div>
           <dt>lowest point at</dt>
-          <dd>{words(lowestOf(set, now))}</dd>
+          <dd>{lengthWords(lowestOf(set, now), house)}</dd>
         </div>
         <div>
           <dt>upstage</dt>
-          <dd>{words(upstageOf(set))}</dd>
+          <dd>{lengthWords(upstageOf(set), house)}</dd>
         </div>
         <div>
           <dt>on it</dt>

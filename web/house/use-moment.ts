@@ -1,13 +1,7 @@
 /** The house at the moment that the address names, or why there is none. */
 import { useMemo } from 'react';
-import {
-  cueMoment,
-  type HouseMoment,
-  recordedMoment,
-  stepMoment,
-  tradeWord,
-  trimMoment,
-} from '#drawings';
+import { cueMoment, type HouseMoment, recordedMoment, stepMoment, trimMoment } from '#assessment';
+import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { unreachable } from '#outcome';
 import { sayMoment } from '#sheets';

@@ -1,6 +1,6 @@
 /** How large a drawing of the house is, and which set a finger meant. */
-import type { SetAssessment } from '#assessment';
-import { type FieldSize, type FieldView, type HouseMoment, upstageOf } from '#drawings';
+import type { HouseMoment, SetAssessment } from '#assessment';
+import { type FieldSize, type FieldView, upstageOf } from '#drawings';
 
 export type ViewProps = {
   readonly moment: HouseMoment;

@@ -3,6 +3,7 @@
 import type { House } from '#house';
 import {
   bareStart,
+  crewQuestion,
   loadGoal,
   type OrderQuestion,
   openJob,
@@ -59,16 +60,8 @@ export const questionOf = (documents: Documents, { set, job: kind, from }: Asked
   if (!start.ok) return start;
   const goal = goalOf(kind, job.value, start.value.standing);
   if (!goal.ok) return goal;
-  return ok({
-    job: job.value,
-    start: start.value,
-    goal: goal.value,
-    kind,
-    doubt: 'worst',
-    lock: 'planning',
-    restraint: 'either',
-    steelN: null,
-  });
+  const asked = { job: job.value, start: start.value, goal: goal.value, kind };
+  return ok(crewQuestion(asked));
 };
 
 const goalOf = (

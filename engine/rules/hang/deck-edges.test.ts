@@ -3,38 +3,13 @@ import { metres } from '#quantities';
 import type { Hang, Item, Trim } from '#show';
 import { assessmentOf, found, type Scene } from '../example-assessment.ts';
 import { full } from '../example-finding.ts';
-import {
-  exampleHang,
-  exampleHouse,
-  exampleItem,
-  exampleSet,
-  given,
-  nobodyKnows,
-} from '../example-house.ts';
+import { exampleHang, exampleHouse, exampleSet, given, nobodyKnows } from '../example-house.ts';
 import { noTotals } from '../example-structure.ts';
 import type { SetCase } from '../rule.ts';
 import { carriesPerson } from './carries-person.ts';
 import { deckToLay } from './deck-to-lay.ts';
+import { flat, unit } from './example-pieces.ts';
 import { loomTooShort } from './loom-too-short.ts';
-
-/** 5 m tall, on set 7 at 2 m from the plaster line: it is laid from 2 m to 7 m. */
-const flat: Item = {
-  ...exampleItem,
-  id: 'flat',
-  name: 'Flat',
-  kind: 'tipping',
-  drop: given(metres(5)),
-};
-
-/** Stands on the deck with its batten at 4 + 0.5 m. */
-const unit: Item = {
-  ...exampleItem,
-  id: 'unit',
-  name: 'Unit',
-  kind: 'standing',
-  drop: given(metres(4)),
-  pick: given(metres(0.5)),
-};
 
 const trimAt = (heightM: number | null, reference: Trim['reference'] = 'batten'): Trim => ({
   name: 'in',

@@ -3,26 +3,8 @@ import type { Known } from '#house';
 import { type Metres, metres } from '#quantities';
 import type { Item } from '#show';
 import { found, type Scene } from '../example-assessment.ts';
-import { exampleHang, exampleItem, exampleSet, given, nobodyKnows } from '../example-house.ts';
-
-/** 5 m tall, on set 7 at 2 m from the plaster line. */
-const flat: Item = {
-  ...exampleItem,
-  id: 'flat',
-  name: 'Flat',
-  kind: 'tipping',
-  drop: given(metres(5)),
-};
-
-/** Stands on the deck with its batten at 4.5 m. */
-const unit: Item = {
-  ...exampleItem,
-  id: 'unit',
-  name: 'Unit',
-  kind: 'standing',
-  drop: given(metres(4)),
-  pick: given(metres(0.5)),
-};
+import { exampleHang, exampleSet, given, nobodyKnows } from '../example-house.ts';
+import { flat, unit } from './example-pieces.ts';
 
 type Change = {
   readonly yM?: number | null;

@@ -1,7 +1,6 @@
 /** Every breach in full: its numbers by hand, where it lies, and what its sentence is told. */
 import { describe, expect, it } from 'vitest';
 import { metres } from '#quantities';
-import type { Standing } from '#state';
 import {
   add,
   attach,
@@ -9,6 +8,7 @@ import {
   bullLine,
   DROPS,
   fly,
+  hungAt,
   RUN,
   release,
   remove,
@@ -18,9 +18,6 @@ import { told } from './example-told.ts';
 
 const hung = { frame: 'flying' } as const;
 const closed = [RUN, ...DROPS];
-
-const at = (heightM: number, bricks: number, changes: Partial<Standing> = {}) =>
-  standingAt(heightM, bricks, { items: hung, closed, ...changes });
 
 describe('what is not held at rest', () => {
   it('[ORD-001] before the first step', () => {
@@ -90,7 +87,7 @@ describe('what is not held at rest', () => {
 
 describe('a move, in full', () => {
   it('[ORD-007] unlocked past the lock', () => {
-    expect(told('ORD-007', { start: at(1, 1), steps: [fly(2)] })).toMatchInlineSnapshot(`
+    expect(told('ORD-007', { start: hungAt(1, 1), steps: [fly(2)] })).toMatchInlineSnapshot(`
       "step 0 at 1 m, 40 N past it
       ORD-007 stop at set 7, heightM 1
       measured 240 imbalance, limit 200 force (trade formula; ratings by house rule)
@@ -100,7 +97,7 @@ describe('a move, in full', () => {
   });
 
   it('[ORD-008] past what holds on the way', () => {
-    expect(told('ORD-008', { start: at(2, 4), steps: [fly(17)] })).toMatchInlineSnapshot(`
+    expect(told('ORD-008', { start: hungAt(2, 4), steps: [fly(17)] })).toMatchInlineSnapshot(`
       "step 0 at 17 m, 20 N past it
       ORD-008 stop at set 7, heightM 17
       measured -220 imbalance, limit 200 force (trade formula; ratings by house rule)
@@ -114,7 +111,7 @@ describe('a move, in full', () => {
 
   it('[ORD-009] past what hands can do', () => {
     const plant = { more: { handsBriefN: 379 } };
-    expect(told('ORD-009', { plant, start: at(8, 6), steps: [fly(2)] })).toMatchInlineSnapshot(`
+    expect(told('ORD-009', { plant, start: hungAt(8, 6), steps: [fly(2)] })).toMatchInlineSnapshot(`
       "step 0 at 8 m, 1 N past it
       ORD-009 stop at set 7, heightM 8
       measured -330 imbalance, limit 379 force (trade formula; pull of a person by house
@@ -145,7 +142,7 @@ describe('a move, in full', () => {
   it('[ORD-011] of what is tied, and [ORD-012] through an open zone', () => {
     const restraints = [bullLine({ kind: 'arborSling', from: metres(3), to: metres(3) })];
     expect(
-      told('ORD-011', { start: at(3, 3, { restraints }), steps: [fly(4)] }),
+      told('ORD-011', { start: hungAt(3, 3, { restraints }), steps: [fly(4)] }),
     ).toMatchInlineSnapshot(`
         "step 0 at 3 m, no limit in newtons
         ORD-011 stop at set 7, heightM 3
@@ -153,7 +150,7 @@ describe('a move, in full', () => {
         - height: 3 length
         - what: the sling on the arbor"
       `);
-    const open = at(3, 3, { closed: DROPS });
+    const open = hungAt(3, 3, { closed: DROPS });
     expect(told('ORD-012', { start: open, steps: [fly(4)] })).toMatchInlineSnapshot(`
       "step 0 at 3 m, no limit in newtons
       ORD-012 stop at set 7, heightM 3

@@ -223,6 +223,25 @@ export const ease = (pullN: number, lifted: boolean): Step => ({
   lifted,
 });
 
+/** The frame hangs, and every zone is closed. */
+export const hungAt = (
+  heightM: number,
+  bricks: number,
+  changes: Partial<Standing> = {},
+): Standing =>
+  standingAt(heightM, bricks, {
+    items: { frame: 'flying' },
+    closed: [RUN, ...DROPS],
+    ...changes,
+  });
+
+/** Single faults are tried: people may be in the path. */
+export const CHECK = { faults: 'check' } as const;
+
+/** Hands off the set, and then hands on it: what was so at the start is nobody's step. */
+export const PASSED: readonly Step[] = [{ act: 'reopen', zone: { zone: 'drop', gallery: 'mid' } }];
+export const HANDS: readonly Step[] = [{ act: 'rig', restraint: bullLine({ from: metres(18.9) }) }];
+
 export type Trial = {
   readonly plant?: Plant;
   readonly start?: Standing;

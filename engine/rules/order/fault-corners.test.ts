@@ -1,17 +1,18 @@
 /** Single faults where two of them compete, where the doubt decides the way, and where none is. */
 import { describe, expect, it } from 'vitest';
 import { assert } from '#outcome';
-import { metres } from '#quantities';
 import type { OrderBrick, Step } from '#state';
 import {
   add,
   attach,
   BARE,
   breachOf,
-  bullLine,
+  CHECK,
   DROPS,
   ease,
   fly,
+  HANDS,
+  PASSED,
   plantOf,
   RUN,
   rulesOf,
@@ -19,10 +20,6 @@ import {
   type Trial,
   tried,
 } from './example-order.ts';
-
-const CHECK = { faults: 'check' } as const;
-const PASSED: readonly Step[] = [{ act: 'reopen', zone: { zone: 'drop', gallery: 'mid' } }];
-const HANDS: readonly Step[] = [{ act: 'rig', restraint: bullLine({ from: metres(18.9) }) }];
 
 describe('an item that is let go', () => {
   it('[ORD-031] is the one whose loss is the gravest, whichever is named first', () => {

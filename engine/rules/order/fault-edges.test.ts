@@ -8,21 +8,21 @@ import {
   BARE,
   breachOf,
   bullLine,
+  CHECK,
   DROPS,
   ease,
   fly,
+  HANDS,
+  hungAt,
+  PASSED,
   RUN,
   standingAt,
   type Trial,
 } from './example-order.ts';
 import { told } from './example-told.ts';
 
-const CHECK = { faults: 'check' } as const;
 const hung = { frame: 'flying' } as const;
 const closed = [RUN, ...DROPS];
-
-const at = (heightM: number, bricks: number, changes: Partial<Standing> = {}) =>
-  standingAt(heightM, bricks, { items: hung, closed, ...changes });
 
 const steel = bullLine({ kind: 'deadHangSteel', resists: 'in', from: metres(3), to: metres(3) });
 
@@ -39,9 +39,6 @@ const headed = (heightM: number, bricks: number): Trial => ({
   start: standingAt(heightM, bricks, { items: { header: 'flying' }, closed }),
   options: { doubt: 'worst' },
 });
-
-const HANDS = [{ act: 'rig', restraint: bullLine({ from: metres(18.9) }) }] as const;
-const PASSED = [{ act: 'reopen', zone: { zone: 'drop', gallery: 'mid' } }] as const;
 
 describe('restraints, in full', () => {
   const rig = (changes: Parameters<typeof bullLine>[0]): Trial => ({
@@ -306,7 +303,7 @@ describe('what a breach says', () => {
 
   it('[ORD-008] gives the energy at the height where it is worst', () => {
     const releasableJ = ({ height }: Standing) => 10 * height;
-    const trial = { start: at(2, 4), steps: [fly(17)], options: { releasableJ } };
+    const trial = { start: hungAt(2, 4), steps: [fly(17)], options: { releasableJ } };
     expect(breachOf('ORD-008', trial).releasableJ).toBe(170);
   });
 });

@@ -1,7 +1,6 @@
 /** Masses in doubt and single faults: one step inside each rule and one past it. */
 
 import { describe, expect, it } from 'vitest';
-import { metres } from '#quantities';
 import type { ItemPhase, Step } from '#state';
 import {
   add,
@@ -9,9 +8,12 @@ import {
   BARE,
   breachOf,
   bullLine,
+  CHECK,
   DROPS,
   ease,
   fly,
+  HANDS,
+  PASSED,
   RUN,
   release,
   rulesOf,
@@ -19,12 +21,6 @@ import {
   type Trial,
   tried,
 } from './example-order.ts';
-
-const CHECK = { faults: 'check' } as const;
-
-/** Hands off the set, and then hands on it: what was so at the start is nobody's step. */
-const PASSED: readonly Step[] = [{ act: 'reopen', zone: { zone: 'drop', gallery: 'mid' } }];
-const HANDS: readonly Step[] = [{ act: 'rig', restraint: bullLine({ from: metres(18.9) }) }];
 
 const hung = { frame: 'flying' } as const;
 

@@ -6,6 +6,7 @@ import {
   bullLine,
   DROPS,
   fly,
+  hungAt,
   RUN,
   rulesOf,
   standingAt,
@@ -13,17 +14,14 @@ import {
   tried,
 } from './example-order.ts';
 
-const hung = { frame: 'flying' } as const;
 const closed = [RUN, ...DROPS];
-const at = (heightM: number, bricks: number, changes: Partial<Standing> = {}) =>
-  standingAt(heightM, bricks, { items: hung, closed, ...changes });
 const span = (from: number, to: number, changes: Partial<Restraint> = {}): Restraint =>
   bullLine({ from: metres(from), to: metres(to), ...changes });
 
 describe('what counts under way', () => {
   it('[ORD-007] is a bull line, and no winch that hauls', () => {
     const opened = (kind: Restraint['kind']) =>
-      rulesOf({ start: at(3, 8, { restraints: [bullLine({ kind })] }), steps: [fly(2)] });
+      rulesOf({ start: hungAt(3, 8, { restraints: [bullLine({ kind })] }), steps: [fly(2)] });
     expect(opened('bullLine')).toEqual([]);
     expect(opened('winch')).toEqual(expect.arrayContaining(['ORD-007', 'ORD-008']));
   });
@@ -33,7 +31,7 @@ describe('what counts under way', () => {
     const hauled = (kind: Restraint['kind']) =>
       rulesOf({
         plant: { more: { handsBriefN: 100 } },
-        start: at(2, 4, { restraints: [span(1, 19, { kind })] }),
+        start: hungAt(2, 4, { restraints: [span(1, 19, { kind })] }),
         steps: [fly(8)],
       });
     expect(hauled('winch')).toEqual([]);
@@ -43,7 +41,7 @@ describe('what counts under way', () => {
 
   it('[ORD-018] stops the order in place of a tie that nobody rated', () => {
     const restraints = [span(3, 3, { kind: 'arborSling', rating: null })];
-    expect(rulesOf({ start: at(3, 3, { restraints }), steps: [fly(4)] })).toEqual(['ORD-018']);
+    expect(rulesOf({ start: hungAt(3, 3, { restraints }), steps: [fly(4)] })).toEqual(['ORD-018']);
   });
 
   it('[ORD-008] is read in the order of the heights, whatever the register says first', () => {
@@ -78,7 +76,7 @@ describe('steel on a set in use', () => {
   it('[ORD-001] holds a batten that would come in, and no arbor', () => {
     // 320 N, and −480 N with five bricks and nothing on the batten.
     const restraints = [steel(newtons(1000))];
-    expect(tried({ start: at(3, 0, { restraints }) })).toMatchObject({
+    expect(tried({ start: hungAt(3, 0, { restraints }) })).toMatchObject({
       broken: null,
       states: [{ holdInN: 1000, holdOutN: 200, heldBy: 'against going in: the dead-hang steel' }],
     });

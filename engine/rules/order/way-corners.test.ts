@@ -8,6 +8,8 @@ import {
   bullLine,
   DROPS,
   fly,
+  hungAt,
+  PASSED,
   plantOf,
   RUN,
   rulesOf,
@@ -16,11 +18,7 @@ import {
   tried,
 } from './example-order.ts';
 
-const hung = { frame: 'flying' } as const;
 const closed = [RUN, ...DROPS];
-const at = (heightM: number, bricks: number, changes: Partial<Standing> = {}) =>
-  standingAt(heightM, bricks, { items: hung, closed, ...changes });
-const PASSED: readonly Step[] = [{ act: 'reopen', zone: { zone: 'drop', gallery: 'mid' } }];
 
 describe('what holds, by its name', () => {
   it('is called as people call it at the rail', () => {
@@ -48,13 +46,13 @@ describe('what holds, by its name', () => {
   it('is named each way in which the doubt may lie', () => {
     // 20 N at 3 m, give or take 80: 100 N coming in, 60 N going out.
     const plant = { pieces: { frame: { weightN: 300, doubtN: 80 } } };
-    const trial = { plant, start: at(3, 3), options: { doubt: 'worst' } } as const;
+    const trial = { plant, start: hungAt(3, 3), options: { doubt: 'worst' } } as const;
     expect(tried(trial).states[0]).toMatchObject({
       heldBy: 'against going in: the rope lock; against going out: the rope lock',
       limit: 'planning',
     });
     const restraints = [bullLine()];
-    expect(tried({ ...trial, start: at(3, 3, { restraints }) }).states[0]).toMatchObject({
+    expect(tried({ ...trial, start: hungAt(3, 3, { restraints }) }).states[0]).toMatchObject({
       heldBy: 'against going in: the rope lock; against going out: the bull line',
       limit: 'planning',
     });
@@ -63,14 +61,14 @@ describe('what holds, by its name', () => {
   it('leans on the nominal limit where one of both ways does', () => {
     // Balanced at 5 m but for 50 N, give or take 100: 150 N coming in, 50 N going out.
     const plant = { pieces: { frame: { weightN: 350, doubtN: 100 } } };
-    const trial = { plant, start: at(5, 3), options: { doubt: 'worst' } } as const;
+    const trial = { plant, start: hungAt(5, 3), options: { doubt: 'worst' } } as const;
     expect(tried(trial).states[0]?.limit).toBe('nominal');
   });
 
   it('[ORD-001] is said of coming in where both ways are short by as much', () => {
     // Balanced at 5 m, give or take 300.
     const plant = { pieces: { frame: { weightN: 300, doubtN: 300 } } };
-    const breach = breachOf('ORD-001', { plant, start: at(5, 3), options: { doubt: 'worst' } });
+    const breach = breachOf('ORD-001', { plant, start: hungAt(5, 3), options: { doubt: 'worst' } });
     expect(breach).toMatchObject({ byN: 100, finding: { measured: { value: 300 } } });
   });
 
@@ -90,7 +88,7 @@ describe('a lock that is opened', () => {
     const opened = (bricks: number) =>
       breachOf('ORD-007', {
         plant,
-        start: at(3, bricks),
+        start: hungAt(3, bricks),
         steps: [fly(4)],
         options: { doubt: 'worst' },
       });
@@ -117,7 +115,7 @@ describe('a doubt that grows coming in', () => {
     // 50 − 10 h as listed, and 200 − 10 h of doubt: 250 − 20 h, which is 200 N at 2.5 m.
     const trial = {
       plant: { more: { at: growing } },
-      start: at(5, 3),
+      start: hungAt(5, 3),
       options: { doubt: 'worst' } as const,
     };
     expect(rulesOf({ ...trial, steps: [fly(2.6)] })).toEqual([]);
@@ -169,7 +167,7 @@ describe('a micrometre of way', () => {
 describe('a line that ends on the way', () => {
   // 6 bricks and a frame: −280 N at 3 m, and 10 N more for each metre out.
   const moved = (restraints: Standing['restraints']): Trial => ({
-    start: at(3, 6, { restraints }),
+    start: hungAt(3, 6, { restraints }),
     steps: [fly(5)],
   });
 

@@ -2,7 +2,7 @@
 import { FOOT, metres } from '#quantities';
 import type { OrderPhysics, PairStep, Standing } from '#state';
 import { type ExampleSet, examplePhysics } from '../../../validation/sequence/set-physics.ts';
-import { bare, ft } from '../example-jobs.contract.ts';
+import { bare, clearItem, ft, setWith } from '../example-jobs.contract.ts';
 import type { OrderGoal } from '../types.ts';
 import { type PairOptions, planPair } from './plan-pair.ts';
 import type { Pair, PairJob, PairPlan } from './types.ts';
@@ -97,3 +97,16 @@ export const standsAt = (
   stack: Object.entries(bricks).map(([kind, count]) => ({ kind, count, tag: 'show' })),
   items,
 });
+
+/** One header on both: 230 lb in front and 190 lb behind. */
+export const front = setWith({ header: clearItem(230) });
+export const rear = setWith({ header: clearItem(190) });
+export const ON = { header: 'on' } as const;
+export const AWAY = { header: 'away' } as const;
+export const FLYING = { header: 'flying' } as const;
+export const at = (heightFt: number) => metres(ft(heightFt));
+
+/** Loaded, at trims of 52 ft and 57.5 ft. */
+export const frontOn = { items: ON, bricks: { F: 9, H: 1 }, height: at(52) };
+export const rearOn = { items: ON, bricks: { F: 8 }, height: at(57.5) };
+export const loading = { front: { set: front, goal: frontOn }, rear: { set: rear, goal: rearOn } };

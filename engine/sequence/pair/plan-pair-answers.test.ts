@@ -1,27 +1,26 @@
 /** Answers for pairs whole: what is asked, what is searched, and where hands may be. */
 import { describe, expect, it } from 'vitest';
-import { metres, POUND_FORCE } from '#quantities';
+import { POUND_FORCE } from '#quantities';
 import { bare, clearItem, ft, lb, setWith } from '../example-jobs.contract.ts';
 import {
+  AWAY,
   askedPair,
+  at,
+  FLYING,
   foundPair,
+  front,
+  frontOn,
+  loading,
   nonePair,
+  ON,
   pairOf,
   pairWords,
+  rear,
+  rearOn,
   standsAt,
 } from './example-pairs.contract.ts';
 import { planPair } from './plan-pair.ts';
 
-const front = setWith({ header: clearItem(230) });
-const rear = setWith({ header: clearItem(190) });
-const ON = { header: 'on' } as const;
-const AWAY = { header: 'away' } as const;
-const FLYING = { header: 'flying' } as const;
-const at = (heightFt: number) => metres(ft(heightFt));
-
-const frontOn = { items: ON, bricks: { F: 9, H: 1 }, height: at(52) };
-const rearOn = { items: ON, bricks: { F: 8 }, height: at(57.5) };
-const loading = { front: { set: front, goal: frontOn }, rear: { set: rear, goal: rearOn } };
 const striking = {
   front: { set: front, start: standsAt(52, { F: 9, H: 1 }, FLYING) },
   rear: { set: rear, start: standsAt(57.5, { F: 8 }, FLYING) },

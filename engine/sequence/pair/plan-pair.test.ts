@@ -3,29 +3,24 @@
  * argued beside each, so there is no outside check.
  */
 import { describe, expect, it } from 'vitest';
-import { FOOT, metres } from '#quantities';
+import { FOOT } from '#quantities';
 import { asked, bare, clearItem, ft, lb, setWith } from '../example-jobs.contract.ts';
 import {
+  AWAY,
   askedPair,
+  at,
+  FLYING,
   foundPair,
+  front,
+  loading,
   nonePair,
+  ON,
   pairOf,
   pairWords,
+  rear,
   standsAt,
 } from './example-pairs.contract.ts';
 
-const front = setWith({ header: clearItem(230) });
-const rear = setWith({ header: clearItem(190) });
-const ON = { header: 'on' } as const;
-const AWAY = { header: 'away' } as const;
-const FLYING = { header: 'flying' } as const;
-const at = (heightFt: number) => metres(ft(heightFt));
-
-/** 230 lb and 190 lb, trims 52 ft and 57.5 ft. */
-const loading = {
-  front: { set: front, goal: { items: ON, bricks: { F: 9, H: 1 }, height: at(52) } },
-  rear: { set: rear, goal: { items: ON, bricks: { F: 8 }, height: at(57.5) } },
-};
 const striking = {
   front: { set: front, start: standsAt(52, { F: 9, H: 1 }, FLYING), goal: { items: AWAY } },
   rear: { set: rear, start: standsAt(57.5, { F: 8 }, FLYING), goal: { items: AWAY } },

@@ -3,9 +3,9 @@
  * each trim, cue or step of an order is a planned one; the two are never mixed in one drawing
  * without its word.
  */
-import type { SetAssessment } from '#assessment';
-import type { Cue } from '#show';
+import type { Cue, Item } from '#show';
 import type { ItemPhase, Standing } from '#state';
+import type { SetAssessment } from './types.ts';
 
 export type SetMoment = {
   /** Height of the batten, m; null where nobody knows it. */
@@ -117,3 +117,23 @@ export const stepMoment = (
     ],
   ]),
 });
+
+/**
+ * Top and bottom of one item below its batten, m above the deck: what would sink below the deck
+ * lies on it. Null where its drop is not known, and where it has none.
+ *
+ *     z_top = h − pick     z_bottom = h − pick − drop     neither below 0
+ */
+export const hungSpan = ({ pick, drop }: Item, battenM: number) => {
+  if (!drop.known || drop.value === 0) return null;
+  const topM = battenM - (pick.known ? pick.value : 0);
+  return { topM: Math.max(0, topM), bottomM: Math.max(0, topM - drop.value) };
+};
+
+/** Height of the lowest thing on a batten, m; null where it is not known. */
+export const lowestOf = ({ hang }: SetAssessment, { heightM, items }: SetMoment): number | null => {
+  if (heightM === null || items === null) return null;
+  const hung = (hang?.items ?? []).filter(({ id }) => items.includes(id));
+  if (hung.some(({ drop }) => !drop.known)) return null;
+  return Math.min(heightM, ...hung.flatMap((item) => hungSpan(item, heightM)?.bottomM ?? []));
+};

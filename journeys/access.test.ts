@@ -27,6 +27,7 @@ const SCREENS = [
   '/house?at=trim%3Aplaying',
   '/house/plan',
   '/house/limits',
+  '/which-set?piece=9',
   '/self-check',
 ];
 

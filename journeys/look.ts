@@ -24,6 +24,7 @@ const SCREENS: Readonly<Record<string, string>> = {
   section: '/house',
   'section-planned': '/house?at=cue%3A5',
   plan: '/house/plan',
+  'which-set': '/which-set?piece=9',
   house: '/house/limits',
   'self-check': '/self-check',
   'sheets-self-check': '/sheets/self-check',

@@ -63,14 +63,31 @@ const wallShapes = (house: House, scale: FieldScale): readonly Shape[] => {
   ];
 };
 
+/**
+ * Whether names of small places can be read beside each other; on a phone they come by zooming.
+ * Wells stand some 1.4 m apart, and the three letters of a name are half again as wide as high.
+ */
+export const isLettered = ({ perMetre }: FieldScale, letter: number): boolean =>
+  perMetre >= letter * 1.05;
+
+/** Lettering of a place, where there is room for it. */
+const nameOf = (
+  at: { readonly x: number; readonly y: number },
+  name: string,
+  { scale, letter, anchor }: { scale: FieldScale; letter: number; anchor: 'start' | 'middle' },
+): readonly Shape[] =>
+  isLettered(scale, letter)
+    ? [lettering(at.x, at.y, name, letter, { anchor, pen: 'ink2', backed: true })]
+    : [];
+
 const wellShapes = (house: House, scale: FieldScale, letter: number): readonly Shape[] => {
   const { toY } = stageDepth(house);
   return house.loftWells.flatMap(({ id, x, width }) => [
     boxOf([x - width / 2, x + width / 2], [0, toY], scale, { stroke: 'rule', weight: 'hair' }),
-    lettering(scale.xOf(x), scale.yOf(toY) + letter, id, letter, {
+    ...nameOf({ x: scale.xOf(x), y: scale.yOf(toY) - CUT - 4 }, id, {
+      scale,
+      letter,
       anchor: 'middle',
-      pen: 'ink2',
-      backed: true,
     }),
   ]);
 };
@@ -119,10 +136,10 @@ export const keptFree = (house: House, scale: FieldScale, letter: number): reado
     const middle = scale.xOf((across[0] + across[1]) / 2);
     return [
       boxOf(across, y, scale, LIMIT),
-      lettering(middle, scale.yOf((y[0] + y[1]) / 2) + letter * 0.34, name, letter, {
+      ...nameOf({ x: middle, y: scale.yOf((y[0] + y[1]) / 2) + letter * 0.34 }, name, {
+        scale,
+        letter,
         anchor: 'middle',
-        pen: 'ink2',
-        backed: true,
       }),
     ];
   }),
@@ -130,9 +147,10 @@ export const keptFree = (house: House, scale: FieldScale, letter: number): reado
     const across = acrossWhole(house, x);
     return [
       boxOf(across, y, scale, { stroke: 'ink', weight: 'mid' }),
-      lettering(scale.xOf(across[0]) + 4, scale.yOf(y[0]) - 4, name, letter, {
-        pen: 'ink2',
-        backed: true,
+      ...nameOf({ x: scale.xOf(across[0]) + 4, y: scale.yOf(y[0]) - 4 }, name, {
+        scale,
+        letter,
+        anchor: 'start',
       }),
     ];
   }),

@@ -5,7 +5,7 @@ import type { FieldScale } from '../field-view.ts';
 import { hangingItems, placesOf } from '../hanging-points.ts';
 import { upstageOf } from '../section/hangings.ts';
 import { lettering, line, point, polyline, type Shape, type Style } from '../shape.ts';
-import { boxOf, halfWidth } from './building.ts';
+import { boxOf, halfWidth, isLettered } from './building.ts';
 
 const hungShapes = (
   set: SetAssessment,
@@ -85,9 +85,15 @@ export const planBays = (
         [point(right - 4, top), point(right, top), point(right, bottom), point(right - 4, bottom)],
         { stroke: 'line', weight: 'thin' },
       ),
-      lettering(right + 5, (top + bottom) / 2 + letter * 0.34, `bay ${id}`, letter, {
-        pen: 'ink2',
-      }),
+      lettering(
+        right + 5,
+        (top + bottom) / 2 + letter * 0.34,
+        isLettered(scale, letter) ? `bay ${id}` : id,
+        letter,
+        {
+          pen: 'ink2',
+        },
+      ),
     ];
   });
 };

@@ -185,7 +185,7 @@ export const sectionParts = (subject: SectionSubject, options: SectionOptions): 
       letter,
       view,
       height: strips.upstage,
-      words: `upstage of the ${tradeWord(house, 'plasterLine')}`,
+      words: `from the ${tradeWord(house, 'plasterLine')}; upstage to the right`,
     }),
     scale,
     unnamed: names.unnamed,

@@ -32,11 +32,13 @@ export const WhichSetPage = ({ piece }: { readonly piece: string | null }) => {
   };
   return (
     <>
-      <h1>Which set?</h1>
-      <p className="quiet">
-        A piece put on every free set in turn, all else as the show has it. The plan and the record
-        stay as they are.
-      </p>
+      <div className="page-head">
+        <h1>Which set?</h1>
+        <p className="quiet">
+          A piece put on every free set in turn, all else as the show has it. The plan and the
+          record stay as they are.
+        </p>
+      </div>
       <PieceForm typed={typed} faults={faults} onType={setTyped} onAsk={ask} />
       {question === null ? null : <Answer question={question} />}
       <TitleBlock drawing="Which set, a question" scale="none" />

@@ -6,12 +6,11 @@
  * house of ten times the sets (a document holds at most 400), to see that time grows with the
  * sets and no faster. Run it by itself: `node bench/check.bench.ts`.
  */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { Bench } from 'tinybench';
 import { assess } from '#assessment';
 import { readHouse, readShow, readState } from '#documents';
 import { judge } from '#rules';
+import { demoTexts, type HouseTexts, largerHouse } from './larger-house.ts';
 
 /** ms, one picture of sixty a second. */
 const FRAME = 1000 / 60;
@@ -26,64 +25,9 @@ const FRAMES_MAX = 2;
 const PER_SET_MAX = 1.5;
 
 const COPIES = 10;
-/** in; the sets of one copy stand this far upstage of those of the copy before. */
-const DEPTH = 432;
 const NOW_MS = Date.UTC(2026, 10, 25, 14, 31);
 
-type Texts = { readonly house: string; readonly show: string; readonly state: string };
-type Json = Record<string, unknown>;
-
-const FOLDER = join(import.meta.dirname, '..', 'examples', 'kestlemere');
-const demoTexts = (): Texts => ({
-  house: readFileSync(join(FOLDER, 'house.json'), 'utf8'),
-  show: readFileSync(join(FOLDER, 'clockmaker.show.json'), 'utf8'),
-  state: readFileSync(join(FOLDER, 'state.json'), 'utf8'),
-});
-
-const numbers = Array.from({ length: COPIES }, (_, copy) => copy);
-const named = (id: unknown, copy: number): string => (copy === 0 ? String(id) : `${id}-${copy}`);
-const listOf = (of: Json, key: string): readonly Json[] => (of[key] ?? []) as readonly Json[];
-const renamed = (of: unknown, copy: number): Json =>
-  Object.fromEntries(Object.entries(of as Json).map(([id, value]) => [named(id, copy), value]));
-const merged = (of: unknown): Json =>
-  Object.assign({}, ...numbers.map((copy) => renamed(of, copy))) as Json;
-
-/** The same house behind itself, ten deep: every set, bay, hang, cue and record ten times. */
-const copied = (texts: Texts): Texts => {
-  const [house, show, state] = [texts.house, texts.show, texts.state].map(
-    (text) => JSON.parse(text) as Json,
-  ) as [Json, Json, Json];
-  const tenTimes = (list: readonly Json[], make: (one: Json, copy: number) => Json) =>
-    numbers.flatMap((copy) => list.map((one) => make(one, copy)));
-  const sets = tenTimes(listOf(house, 'lineSets'), (one, copy) => ({
-    ...one,
-    id: named(one['id'], copy),
-    y: `${Number.parseFloat(String(one['y'])) + DEPTH * copy} in`,
-  }));
-  const bays = tenTimes(listOf(house, 'bays'), (one, copy) => ({
-    ...one,
-    id: named(one['id'], copy),
-    sets: (one['sets'] as readonly string[]).map((id) => named(id, copy)),
-  }));
-  const hangs = tenTimes(listOf(show, 'hangs'), (one, copy) => ({
-    ...one,
-    set: named(one['set'], copy),
-    ...('coupledWith' in one
-      ? { coupledWith: (one['coupledWith'] as readonly string[]).map((id) => named(id, copy)) }
-      : {}),
-  }));
-  const cues = tenTimes(listOf(show, 'cues'), (one, copy) => ({
-    ...one,
-    set: named(one['set'], copy),
-  }));
-  return {
-    house: JSON.stringify({ ...house, lineSets: sets, bays }),
-    show: JSON.stringify({ ...show, hangs, cues, keptEmpty: merged(show['keptEmpty']) }),
-    state: JSON.stringify({ ...state, sets: merged(state['sets']) }),
-  };
-};
-
-const read = (texts: Texts) => {
+const read = (texts: HouseTexts) => {
   const house = readHouse(texts.house);
   if (!house.ok) throw new Error(`the house does not read: ${JSON.stringify(house.error[0])}`);
   const show = readShow(texts.show, house.value.house);
@@ -123,7 +67,7 @@ const frames = (value: number): string => `${(value / FRAME).toFixed(2)} frames`
 
 export const run = async (): Promise<void> => {
   const demo = demoTexts();
-  const large = copied(demo);
+  const large = largerHouse(demo, COPIES, Number.POSITIVE_INFINITY);
   const [demoRead, largeRead] = [read(demo), read(large)];
   const sets = [demoRead, largeRead].map(({ house }) => house.lineSets.length);
   const battens = battensSolved(demoRead);

@@ -17,11 +17,19 @@ import type { Assessment, BrickCount, HungMass, SetAssessment, SetPlan } from '.
 /**
  * Works a whole house, with what hangs in it and how it stands, through every calculator once.
  * Sets come in rail order, hung or bare. Nothing throws on a missing value: what depends on it is
- * blocked and says what it needs.
+ * blocked and says what it needs. `kept` gives the answer of an earlier run for a set whose house,
+ * hang and record are the same as they were then; what the sets do together is worked out anew.
  */
-export const assess = (house: House, show: Show | null, state: HouseState | null): Assessment => {
+export const assess = (
+  house: House,
+  show: Show | null,
+  state: HouseState | null,
+  kept: (lineSet: LineSet) => SetAssessment | undefined = () => undefined,
+): Assessment => {
   const plantOf = plantsOnce();
-  const sets = house.lineSets.map((lineSet) => setWith(plantOf, { house, show, state, lineSet }));
+  const sets = house.lineSets.map(
+    (lineSet) => kept(lineSet) ?? setWith(plantOf, { house, show, state, lineSet }),
+  );
   return {
     sets,
     bricks: house.brickKinds.map(({ id }) => brickUse(id, house, sets)),

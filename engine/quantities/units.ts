@@ -163,23 +163,51 @@ const key = (spelling: string): string =>
     .replace(/(\d) (?=[a-z])/gi, '$1')
     .trim();
 
-const among = (units: readonly Unit[], written: string): Unit | undefined =>
-  units.find((unit) =>
-    unit.spellings.some((spelling) =>
-      unit.anyCase
-        ? key(spelling).toLowerCase() === key(written).toLowerCase()
-        : key(spelling) === key(written),
-    ),
+/** Where each spelling of a list of units leads; in any case, and only as it is written. */
+type Index = {
+  readonly anyCase: ReadonlyMap<string, number>;
+  readonly asWritten: ReadonlyMap<string, number>;
+};
+
+/** Made once: a document of a house has some thousand measures, and each asks for its unit. */
+const indexOf = (units: readonly Unit[]): Index => {
+  const spelled = units.flatMap(({ spellings, anyCase }, at) =>
+    spellings.map((spelling) => ({ anyCase, at, key: key(spelling) })),
   );
+  // The first of two units with one spelling is meant, so the list is laid in from its end.
+  const backwards = spelled.toReversed();
+  return {
+    anyCase: new Map(
+      backwards.flatMap((each) => (each.anyCase ? [[each.key.toLowerCase(), each.at]] : [])),
+    ),
+    asWritten: new Map(backwards.flatMap((each) => (each.anyCase ? [] : [[each.key, each.at]]))),
+  };
+};
+
+const INDEXES = Object.fromEntries(
+  Object.entries(UNITS).map(([dimension, units]) => [dimension, indexOf(units)]),
+) as Readonly<Record<Dimension, Index>>;
+
+const DIMENSIONS = Object.keys(UNITS) as readonly Dimension[];
+
+const RUNNING_INDEX = indexOf(RUNNING_UNITS);
+
+const among = (units: readonly Unit[], index: Index, asked: string): Unit | undefined => {
+  const anyCase = index.anyCase.get(asked.toLowerCase()) ?? Number.POSITIVE_INFINITY;
+  return units[Math.min(anyCase, index.asWritten.get(asked) ?? Number.POSITIVE_INFINITY)];
+};
 
 export const findUnit = (dimension: Dimension, written: string): Unit | undefined =>
-  among(UNITS[dimension], written);
+  among(UNITS[dimension], INDEXES[dimension], key(written));
 
-export const findRunningUnit = (written: string): Unit | undefined => among(RUNNING_UNITS, written);
+export const findRunningUnit = (written: string): Unit | undefined =>
+  among(RUNNING_UNITS, RUNNING_INDEX, key(written));
 
 /** Which measure a unit belongs to, whatever was asked for. */
-export const dimensionOf = (written: string): Dimension | undefined =>
-  (Object.keys(UNITS) as Dimension[]).find((dimension) => findUnit(dimension, written));
+export const dimensionOf = (written: string): Dimension | undefined => {
+  const asked = key(written);
+  return DIMENSIONS.find((dimension) => among(UNITS[dimension], INDEXES[dimension], asked));
+};
 
 export const nextSmaller = (unit: Unit | undefined): SmallerUnit | undefined =>
   unit && NEXT_SMALLER[unit.label];

@@ -6,7 +6,7 @@
 import { type Assessment, assess, type SetAssessment } from '#assessment';
 import { readHouseValue } from '#documents';
 import type { Finding } from '#findings';
-import type { House } from '#house';
+import type { House, LineSet } from '#house';
 import type { Refusal } from '#outcome';
 import { judge, momentToJudge } from '#rules';
 import type { Show } from '#show';
@@ -71,16 +71,15 @@ export const reckon = (
   const state = documents.state && readStateOnce(documents.state, house.value);
   if (state !== null && !state.ok) return failed('state', state.error);
   const record = state === null ? null : state.value.state;
-  const fresh = assess(house.value, show.value.show, record);
-  const kept = withKeptSets(fresh, documents, before);
+  const assessment = assess(house.value, show.value.show, record, keptFrom(documents, before));
   const nowMs = momentToJudge(house.value, record, clockMs);
-  const findings = judge(house.value, show.value.show, record, kept, { nowMs });
+  const findings = judge(house.value, show.value.show, record, assessment, { nowMs });
   const value: Reckoning = {
     house: house.value,
     show: show.value.show,
     state: record,
     documents,
-    assessment: kept,
+    assessment,
     findings,
     ofHouse: findings.filter(({ at: place }) => place.set === undefined),
     sets: [],
@@ -107,18 +106,11 @@ const isUnchanged = (id: string, now: Documents, before: Documents): boolean =>
   writtenHang(now.show, id) === writtenHang(before.show, id) &&
   recordOf(now, id) === recordOf(before, id);
 
-const withKeptSets = (
-  fresh: Assessment,
-  documents: Documents,
-  before: Reckoning | null,
-): Assessment => {
-  if (before === null) return fresh;
-  const old = new Map(before.sets.map(({ id, set }) => [id, set]));
-  const sets = fresh.sets.map((set) => {
-    const { id } = set.lineSet;
-    return isUnchanged(id, documents, before.documents) ? (old.get(id) ?? set) : set;
-  });
-  return { ...fresh, sets };
+/** Of the last answer, each set of which nothing has changed since. */
+const keptFrom = (documents: Documents, before: Reckoning | null) => {
+  const old = new Map(before?.sets.map(({ id, set }) => [id, set]) ?? []);
+  return ({ id }: LineSet): SetAssessment | undefined =>
+    before !== null && isUnchanged(id, documents, before.documents) ? old.get(id) : undefined;
 };
 
 const setsOf = (now: Reckoning, before: Reckoning | null): readonly SetReckoning[] => {

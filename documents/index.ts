@@ -31,7 +31,7 @@ export { readState, readStateValue } from './read-state.ts';
 export type { DocumentRefusal } from './refusal-codes.ts';
 export { DOCUMENT_REFUSALS } from './refusal-codes.ts';
 export { schemaOf } from './schema-of.ts';
-export type { JsonSchema } from './shape/shape.ts';
+export type { JsonSchema, ReadMemory } from './shape/shape.ts';
 export type { Unknown } from './unknowns.ts';
 export { unknownsOf } from './unknowns.ts';
 export { writeDocument } from './write-document.ts';

@@ -8,7 +8,7 @@ import { newFaults } from './faults.ts';
 import type { JsonObject } from './json.ts';
 import { readJsonText } from './json-text.ts';
 import { checkJsonValue } from './json-value.ts';
-import type { Shape } from './shape/shape.ts';
+import type { ReadMemory, Shape } from './shape/shape.ts';
 
 /** The raw document in its current version, as typed, beside what the engine takes. */
 export type Read<T> = { readonly raw: JsonObject; readonly value: T };
@@ -28,19 +28,26 @@ export const readFromText = <W, T>(reading: Reading<W, T>, text: unknown): Answe
   return faults.count() > 0 ? fail(faults.list()) : readOpened(reading, value, faults);
 };
 
-export const readFromValue = <W, T>(reading: Reading<W, T>, value: unknown): Answer<T> => {
+export const readFromValue = <W, T>(
+  reading: Reading<W, T>,
+  value: unknown,
+  memory?: ReadMemory,
+): Answer<T> => {
   const faults = newFaults();
-  return checkJsonValue(value, faults) ? readOpened(reading, value, faults) : fail(faults.list());
+  return checkJsonValue(value, faults)
+    ? readOpened(reading, value, faults, memory)
+    : fail(faults.list());
 };
 
 const readOpened = <W, T>(
   { kind, shape, assemble }: Reading<W, T>,
   value: unknown,
   faults: Faults,
+  memory?: ReadMemory,
 ): Answer<T> => {
   const raw = openDocument(kind, value, faults);
   if (raw === undefined) return fail(faults.list());
-  const written = shape.read(raw, { path: '', given: null, faults });
+  const written = shape.read(raw, { path: '', given: null, faults, memory });
   const read = assemble(written, faults);
   return faults.count() > 0 ? fail(faults.list()) : ok({ raw, value: read });
 };

@@ -7,6 +7,7 @@ import type { Faults } from './faults.ts';
 import type { JsonObject } from './json.ts';
 import type { Read, Reading } from './read-document.ts';
 import { readFromText, readFromValue } from './read-document.ts';
+import type { ReadMemory } from './shape/shape.ts';
 import { checkShow } from './show-checks.ts';
 import { checkShowInHouse, inRailOrder } from './show-in-house.ts';
 import type { WrittenShow } from './show-shape.ts';
@@ -38,6 +39,9 @@ const named = (read: Result<Read<Show>, readonly Refusal[]>): Answer =>
 export const readShow = (text: unknown, house?: House): Answer =>
   named(readFromText(reading(house), text));
 
-/** The same for a value that has been parsed. */
-export const readShowValue = (value: unknown, house?: House): Answer =>
-  named(readFromValue(reading(house), value));
+/**
+ * The same for a value that has been parsed. With a memory of its own, what has not changed since
+ * the last reading (the same objects) is not read again.
+ */
+export const readShowValue = (value: unknown, house?: House, memory?: ReadMemory): Answer =>
+  named(readFromValue(reading(house), value, memory));

@@ -12,6 +12,7 @@ import { cueDuration, height } from './shape/measure.ts';
 import type { ReadOf } from './shape/object.ts';
 import { filled, leftOut, needed, object } from './shape/object.ts';
 import type { Shape } from './shape/shape.ts';
+import { remembered } from './shape/shape.ts';
 import { choice, count, flag, id, name, remark } from './shape/words.ts';
 
 const GIVEN = { given: true };
@@ -47,7 +48,7 @@ const hangFields = {
   remark: leftOut(remark, 'Anything else worth knowing.'),
 };
 
-const hang = object(hangFields, GIVEN);
+const hang = remembered(object(hangFields, GIVEN));
 
 const cue = object({
   number: needed(id, 'Number of the cue.'),
@@ -67,7 +68,7 @@ const showFields = {
   demo: filled(flag, false, 'Whether it is made up for showing and learning.'),
   keptEmpty: filled(record(remark, { max: SETS_MAX }), {}, 'Sets kept empty, and why.'),
   hangs: filled(list(hang, { max: SETS_MAX }), [], 'What hangs on each set.'),
-  cues: filled(list(cue, { max: 2000 }), [], 'Moves in the running.'),
+  cues: filled(remembered(list(cue, { max: 2000 })), [], 'Moves in the running.'),
   remarks: filled(list(remark, { max: 200 }), [], 'Remarks on the whole, one a line.'),
 };
 

@@ -17,7 +17,16 @@ export type Place = {
   readonly path: string;
   readonly given: Provenance | null;
   readonly faults: Faults;
+  /** What was read before, where the caller keeps it. */
+  readonly memory?: ReadMemory | undefined;
 };
+
+/**
+ * Values that were read without a fault, each under what was "given" above it. For documents that
+ * never change in place: an edit makes new objects along its path, and the rest need not be read
+ * again.
+ */
+export type ReadMemory = WeakMap<object, { readonly given: string; readonly read: unknown }>;
 
 export type Shape<T> = {
   readonly schema: JsonSchema;
@@ -28,6 +37,24 @@ export type Shape<T> = {
 export const inside = (place: Place, key: string | number): Place => ({
   ...place,
   path: pathTo(place.path, key),
+});
+
+/** Reads a value once for each memory; what it says must not depend on where it stands. */
+export const remembered = <T>(shape: Shape<T>): Shape<T> => ({
+  ...shape,
+  read: (value, place) => {
+    const { memory, faults } = place;
+    if (memory === undefined || typeof value !== 'object' || value === null) {
+      return shape.read(value, place);
+    }
+    const given = JSON.stringify(place.given);
+    const before = memory.get(value);
+    if (before !== undefined && before.given === given) return before.read as T;
+    const faultsBefore = faults.count();
+    const read = shape.read(value, place);
+    if (faults.count() === faultsBefore) memory.set(value, { given, read });
+    return read;
+  },
 });
 
 /** The same document value, kept by the engine in another form. */

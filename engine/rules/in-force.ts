@@ -56,7 +56,7 @@ import { pastWhatHolds } from './record/past-what-holds.ts';
 import { recordStale } from './record/record-stale.ts';
 import { stackDiffers } from './record/stack-differs.ts';
 import { noRecord, stateUnknown } from './record/state-unknown.ts';
-import type { HouseRule, SetRule } from './rule.ts';
+import type { AmongRule, HouseRule, SetRule } from './rule.ts';
 import { outOfReach } from './stack/out-of-reach.ts';
 import { spreadersNotListed } from './stack/spreaders-not-listed.ts';
 import { stackNearRod } from './stack/stack-near-rod.ts';
@@ -90,8 +90,8 @@ export const HOUSE_RULES: readonly HouseRule[] = [
   plantUnknown,
 ];
 
-/** What ends everything comes first, then what is on the set now, then the plan. */
-export const SET_RULES: readonly SetRule[] = [
+/** What ends everything comes first, then what is on the set now. */
+export const STANDING_RULES: readonly SetRule[] = [
   carriesPerson,
   lockedOut,
   lockFailed,
@@ -101,8 +101,13 @@ export const SET_RULES: readonly SetRule[] = [
   stateUnknown,
   takesNoBricks,
   heldBySteel,
-  coupledAlone,
-  deckToLay,
+];
+
+/** These look at what hangs on other sets too. */
+export const AMONG_RULES: readonly AmongRule[] = [coupledAlone, deckToLay];
+
+/** The plan of one set, and its own plant. */
+export const PLAN_RULES: readonly SetRule[] = [
   roomAboveArbor,
   roomBelowArbor,
   stopOrder,

@@ -1,10 +1,10 @@
-import type { Assessment } from '#assessment';
+import type { Assessment, SetAssessment } from '#assessment';
 import type { Finding } from '#findings';
 import type { House } from '#house';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
-import { HOUSE_RULES, SET_RULES } from './in-force.ts';
-import { type HouseCase, isLack, type Lack, type Opinion } from './rule.ts';
+import { AMONG_RULES, HOUSE_RULES, PLAN_RULES, STANDING_RULES } from './in-force.ts';
+import { type HouseCase, isLack, type Lack, type Opinion, type SetCase } from './rule.ts';
 import { raiseUnknown, unknownOf } from './unknown/unknown-values.ts';
 
 /**
@@ -13,7 +13,8 @@ import { raiseUnknown, unknownOf } from './unknown/unknown-values.ts';
  * of its own; what was not known is a finding too (UNK-001), so that no limit passes in silence.
  *
  * `nowMs` is the moment to judge the age of records at, in milliseconds since 1970; without it no
- * record is out of date.
+ * record is out of date. With a `memory` of its own, a set that is the same object as in an earlier
+ * call, in the same house, with the same cues, record and moment, is not judged again by itself.
  *
  * Source  the-job.md section 3; the source of each rule stands beside it in RULES
  */
@@ -22,14 +23,15 @@ export const judge = (
   show: Show | null,
   state: HouseState | null,
   assessment: Assessment,
-  options: { readonly nowMs?: number } = {},
+  options: { readonly nowMs?: number; readonly memory?: JudgeMemory } = {},
 ): readonly Finding[] => {
-  const the: HouseCase = { house, show, state, assessment, nowMs: options.nowMs ?? null };
+  const { nowMs = null, memory = new WeakMap() } = options;
+  const the: HouseCase = { house, show, state, assessment, nowMs };
   const ofHouse = HOUSE_RULES.flatMap((rule) => rule(the));
   const ofSets = assessment.sets.map((set) => ({
     id: set.lineSet.id,
     missing: unknownOf(set),
-    opinions: SET_RULES.flatMap((rule) => rule({ ...the, set })),
+    opinions: opinionsOn(set, the, memory),
   }));
   const all = [...ofHouse, ...ofSets.flatMap(({ opinions }) => opinions)];
   return [
@@ -41,6 +43,40 @@ export const judge = (
     ]),
   ];
 };
+
+/** What was said of a set by itself, and in which case. */
+type Said = {
+  readonly of: SetCase;
+  readonly standing: readonly Opinion[];
+  readonly plan: readonly Opinion[];
+};
+
+export type JudgeMemory = WeakMap<SetAssessment, Said>;
+
+const opinionsOn = (
+  set: SetAssessment,
+  { house, show, state, nowMs }: HouseCase,
+  memory: JudgeMemory,
+): readonly Opinion[] => {
+  const of: SetCase = { house, show, state, set, nowMs };
+  const before = memory.get(set);
+  const said = before !== undefined && isSameCase(before.of, of) ? before : saidOf(of);
+  memory.set(set, said);
+  const among = AMONG_RULES.flatMap((rule) => rule({ ...of, show }));
+  return [...said.standing, ...among, ...said.plan];
+};
+
+const saidOf = (of: SetCase): Said => ({
+  of,
+  standing: STANDING_RULES.flatMap((rule) => rule(of)),
+  plan: PLAN_RULES.flatMap((rule) => rule(of)),
+});
+
+const isSameCase = (one: SetCase, other: SetCase): boolean =>
+  one.house === other.house &&
+  one.show?.cues === other.show?.cues &&
+  one.state === other.state &&
+  one.nowMs === other.nowMs;
 
 const isFinding = (opinion: Opinion): opinion is Finding => !isLack(opinion);
 

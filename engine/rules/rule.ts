@@ -37,19 +37,23 @@ export type Opinion = Finding | Lack;
 
 export const isLack = (opinion: Opinion): opinion is Lack => 'lacks' in opinion;
 
+/** One set, and nothing of what hangs on others: such an opinion holds while these are the same. */
 export type SetCase = {
   readonly house: House;
-  readonly show: Show | null;
+  readonly show: Pick<Show, 'cues'> | null;
   /** Null where no record was read at all. */
   readonly state: HouseState | null;
   readonly set: SetAssessment;
-  readonly assessment: Assessment;
   readonly nowMs: number | null;
 };
 
-export type HouseCase = Omit<SetCase, 'set'>;
+/** One set beside the others of the show. */
+export type AmongCase = Omit<SetCase, 'show'> & { readonly show: Show | null };
+
+export type HouseCase = Omit<AmongCase, 'set'> & { readonly assessment: Assessment };
 
 export type SetRule = (the: SetCase) => readonly Opinion[];
+export type AmongRule = (the: AmongCase) => readonly Opinion[];
 export type HouseRule = (the: HouseCase) => readonly Opinion[];
 
 /** A set that is planned and carried by its own arbor. */

@@ -2,7 +2,7 @@
  * Documents never change in place, so each is read once: an edit is read before it is taken, and
  * the reckoning that follows need not read it again.
  */
-import { readShowValue, readStateValue } from '#documents';
+import { type ReadMemory, readShowValue, readStateValue } from '#documents';
 import type { House } from '#house';
 import type { JsonObject } from '../keeping/json.ts';
 
@@ -17,6 +17,9 @@ const once = <T>(read: (raw: JsonObject, house: House) => T) => {
   };
 };
 
-export const readShowOnce = once(readShowValue);
+/** Hangs that an edit did not touch are the same objects, and need no second reading. */
+const hangsRead: ReadMemory = new WeakMap();
+
+export const readShowOnce = once((raw, house) => readShowValue(raw, house, hangsRead));
 
 export const readStateOnce = once((raw, house) => readStateValue(raw, house));

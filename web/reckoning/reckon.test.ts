@@ -1,9 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import clockmaker from '../../examples/kestlemere/clockmaker.show.json' with { type: 'json' };
 import kestlemere from '../../examples/kestlemere/house.json' with { type: 'json' };
 import record from '../../examples/kestlemere/state.json' with { type: 'json' };
-import { withMass } from '../editing/show-edits.ts';
-import type { JsonObject } from '../keeping/json.ts';
+import { withMass, withoutHang, writtenHang } from '../editing/show-edits.ts';
+import type { Json, JsonObject } from '../keeping/json.ts';
 import { type Documents, type Reckoning, reckon } from './reckon.ts';
 
 const DOCUMENTS: Documents = {
@@ -17,6 +18,30 @@ const reckoned = (documents: Documents, before: Reckoning | null = null): Reckon
   const answer = reckon(documents, CLOCK_MS, before);
   if (!answer.ok) throw new Error(JSON.stringify(answer.error));
   return answer.value;
+};
+
+const SEED = 20_262;
+
+type Step = { readonly set: string; readonly what: string; readonly pounds: number };
+
+/** One edit of one of the documents; it may be one that changes much, as a rule of the house. */
+const edited = (documents: Documents, { set, what, pounds }: Step): Documents => {
+  const { house, show, state } = documents;
+  if (what === 'mass') {
+    const items = (writtenHang(show, set)?.['items'] ?? []) as readonly JsonObject[];
+    const index = items.findIndex(({ takeoff }) => Object.hasOwn(takeoff as JsonObject, 'mass'));
+    const path = ['items', index, 'takeoff', 'mass'];
+    return index < 0
+      ? documents
+      : { ...documents, show: withMass(show, set, path, `${pounds} lb`) };
+  }
+  if (what === 'hang') return { ...documents, show: withoutHang(show, set) };
+  if (what === 'cue') {
+    return { ...documents, show: { ...show, cues: (show['cues'] as readonly Json[]).slice(1) } };
+  }
+  if (what === 'record') return { ...documents, state: state && { ...state, sets: {} } };
+  const rules = { ...(house['rules'] as JsonObject), lockLimit: `${pounds} lbf` };
+  return { ...documents, house: { ...house, rules } };
 };
 
 const setIn = ({ sets }: Reckoning, id: string) => sets.find((each) => each.id === id);
@@ -45,6 +70,34 @@ describe('reckon', () => {
     const changed = after.sets.filter((each) => each !== setIn(before, each.id));
     expect(changed.map(({ id }) => id)).toEqual(['5']);
     expect(setIn(after, '5')?.set.plan).not.toEqual(setIn(before, '5')?.set.plan);
+  });
+
+  it(`says after any edits what it would say from nothing (seed ${SEED})`, () => {
+    const edits = fc.array(
+      fc.record({
+        set: fc.constantFrom('5', '9', '11', '16', 'M1'),
+        what: fc.constantFrom('mass', 'hang', 'cue', 'house', 'record'),
+        pounds: fc.integer({ min: 1, max: 900 }),
+      }),
+      { minLength: 2, maxLength: 5 },
+    );
+    fc.assert(
+      fc.property(edits, (steps) => {
+        let documents = DOCUMENTS;
+        let last = reckoned(documents);
+        for (const step of steps) {
+          documents = edited(documents, step);
+          last = reckoned(documents, last);
+        }
+        const fresh = reckoned(structuredClone(documents));
+        expect(last.findings).toEqual(fresh.findings);
+        expect(last.sets.map(({ id, findings }) => [id, findings])).toEqual(
+          fresh.sets.map(({ id, findings }) => [id, findings]),
+        );
+        expect(last.assessment.totals).toEqual(fresh.assessment.totals);
+      }),
+      { seed: SEED, numRuns: 12 },
+    );
   });
 
   it('says that nothing is recorded where there is no record', () => {

@@ -8,7 +8,7 @@ import { readHouseValue } from '#documents';
 import type { Finding } from '#findings';
 import type { House, LineSet } from '#house';
 import type { Refusal } from '#outcome';
-import { judge, momentToJudge } from '#rules';
+import { type JudgeMemory, judge, momentToJudge } from '#rules';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
 import { writtenHang } from '../editing/show-edits.ts';
@@ -58,6 +58,9 @@ const failed = (
   refusals: readonly Refusal[],
 ): ReckonAnswer => ({ ok: false, error: { document, refusals } });
 
+/** What the rules said of sets that have not changed since. */
+const judged: JudgeMemory = new WeakMap();
+
 /** All documents through the engine. `before` is the last answer for the same house, if any. */
 export const reckon = (
   documents: Documents,
@@ -73,7 +76,10 @@ export const reckon = (
   const record = state === null ? null : state.value.state;
   const assessment = assess(house.value, show.value.show, record, keptFrom(documents, before));
   const nowMs = momentToJudge(house.value, record, clockMs);
-  const findings = judge(house.value, show.value.show, record, assessment, { nowMs });
+  const findings = judge(house.value, show.value.show, record, assessment, {
+    nowMs,
+    memory: judged,
+  });
   const value: Reckoning = {
     house: house.value,
     show: show.value.show,
@@ -143,4 +149,9 @@ const isSameSet = (one: SetReckoning, other: SetReckoning): boolean =>
   one.set === other.set &&
   one.written === other.written &&
   one.keptEmpty === other.keptEmpty &&
-  JSON.stringify(one.findings) === JSON.stringify(other.findings);
+  one.findings.length === other.findings.length &&
+  one.findings.every((finding, index) => isSameFinding(finding, other.findings[index]));
+
+/** What is unknown is gathered anew each time, and mostly says the same. */
+const isSameFinding = (one: Finding, other: Finding | undefined): boolean =>
+  one === other || JSON.stringify(one) === JSON.stringify(other);

@@ -1,11 +1,11 @@
 import { raise } from '../raise.ts';
-import type { SetRule } from '../rule.ts';
+import type { AmongRule } from '../rule.ts';
 
 /**
  * COU-001: a piece that hangs on several sets hangs on all of them. A partner that does not hang
  * leaves the whole piece to this set; one that does not name this set back was coupled by halves.
  */
-export const coupledAlone: SetRule = ({ show, set: { hang, lineSet } }) =>
+export const coupledAlone: AmongRule = ({ show, set: { hang, lineSet } }) =>
   (hang?.coupledWith ?? []).flatMap((partner) => {
     const other = show?.hangs.find(({ set }) => set === partner);
     if (other?.coupledWith.includes(lineSet.id) === true) return [];

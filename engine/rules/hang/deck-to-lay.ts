@@ -1,7 +1,7 @@
 import { measure } from '#findings';
 import type { Hang, Item } from '#show';
 import { raise } from '../raise.ts';
-import type { SetRule } from '../rule.ts';
+import type { AmongRule } from '../rule.ts';
 
 /** Built pieces stand where they land; a cloth on the deck is pulled aside. */
 const STANDS: ReadonlySet<Item['kind']> = new Set(['tipping', 'standing']);
@@ -16,7 +16,7 @@ const landsAtM = ({ drop, pick }: Item): number | null =>
  *
  * Omits  pieces laid downstage or aside, cloths, what stands on the deck by itself: look
  */
-export const deckToLay: SetRule = ({ house, show, set: { hang, lineSet } }) => {
+export const deckToLay: AmongRule = ({ house, show, set: { hang, lineSet } }) => {
   if (hang === null || !lineSet.y.known) return [];
   const fromM = lineSet.y.value;
   return hang.items.flatMap((item) => {

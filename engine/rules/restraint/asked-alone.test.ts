@@ -33,11 +33,6 @@ describe('the rules that speak to a line', () => {
       show: null,
       state: null,
       nowMs: null,
-      assessment: {
-        sets: [],
-        bricks: [],
-        totals: { bays: [], wells: [], floors: [], linesOnNoWell: [] },
-      },
       set: { ...set, structure: reckoned({ ...structure, states }) },
     });
   });

@@ -1,10 +1,4 @@
-import type {
-  Assessment,
-  PlacedLoad,
-  SetAssessment,
-  SetStructure,
-  StructureState,
-} from '#assessment';
+import type { PlacedLoad, SetAssessment, SetStructure, StructureState } from '#assessment';
 import type { Finding } from '#findings';
 import { reckoned } from '#findings';
 import type { House } from '#house';
@@ -57,13 +51,6 @@ export const bearsLine = (
   );
 };
 
-/** Nothing here asks about the rest of the house. */
-const ALONE: Assessment = {
-  sets: [],
-  bricks: [],
-  totals: { bays: [], wells: [], floors: [], linesOnNoWell: [] },
-};
-
 /** Hung states before the bare one, the lowest first. */
 const order = ({ kind, height }: StructureState): number => (kind === 'hung' ? 0 : 1000) + height;
 
@@ -101,7 +88,7 @@ const heldAt = (
       headBlock: structure.headBlockIn(held),
     }),
   };
-  const the: SetCase = { house, show: null, state: null, set, assessment: ALONE, nowMs: null };
+  const the: SetCase = { house, show: null, state: null, set, nowMs: null };
   const opinions = ASKED.flatMap((rule): readonly Opinion[] => rule(the));
   const isStop = (each: Opinion): each is Finding => !isLack(each) && each.level === 'stop';
   return {

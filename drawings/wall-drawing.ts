@@ -2,9 +2,11 @@
  * The wall: the elevation of the operating side, deck to head blocks, one scale of height. One
  * column a set; it shows what was recorded and never a plan.
  */
+
 import type { Assessment, SetAssessment } from '#assessment';
 import type { House } from '#house';
 import { FOOT } from '#quantities';
+import { phrase } from '#texts';
 import { arborOutline, arborPlates, arborSpan } from './arbor-shapes.ts';
 import { glyphAt, glyphWord } from './glyphs.ts';
 import type { HeightScale } from './height-scale.ts';
@@ -26,6 +28,8 @@ export type WallOptions = {
   readonly margin: number;
   readonly chosen?: string;
   readonly nowMs: number | null;
+  /** The column of a set as it was drawn before, where set, house and these options are the same. */
+  readonly kept?: (set: SetAssessment) => WallColumn | undefined;
 };
 
 /** One column, to be laid beside the last; `name` is what a screen reader says of it. */
@@ -71,14 +75,14 @@ const hungItems = ({ recorded }: SetAssessment): 'some' | 'none' | 'unknown' => 
 };
 
 /** What the record says hangs there; a planned name that nobody has hung yet is not shown. */
-const nameOf = (set: SetAssessment): string => {
+const nameOf = (set: SetAssessment, house: House): string => {
   switch (hungItems(set)) {
     case 'some':
-      return set.hang?.name ?? 'not in the show';
+      return set.hang?.name ?? phrase(house, 'not in the show');
     case 'none':
-      return 'empty';
+      return phrase(house, 'empty');
     case 'unknown':
-      return 'not recorded';
+      return phrase(house, 'not recorded');
     default:
       return '';
   }
@@ -212,14 +216,17 @@ const signShapes = (signs: WallSigns, house: House, frame: WallFrame): readonly 
 const spoken = (set: SetAssessment, house: House, signs: WallSigns): string => {
   const { state, imbalance } = set.recorded;
   const { height } = state;
-  const at = height === null ? [] : [`batten at ${heightWords(house, height.high)}`];
+  const at =
+    height === null
+      ? []
+      : [phrase(house, 'batten at {at}', { at: heightWords(house, height.high) })];
   const balance =
     imbalance.known && imbalance.value.low === imbalance.value.high
       ? [imbalanceWords(house, imbalance.value.low)]
       : [];
   return [
-    `Set ${set.lineSet.id}`,
-    nameOf(set),
+    phrase(house, 'Set {id}', { id: set.lineSet.id }),
+    nameOf(set, house),
     ...(signs.word === null ? [] : [signs.word]),
     ...at,
     ...balance,
@@ -237,7 +244,7 @@ const columnOf = (set: SetAssessment, house: House, frame: WallFrame): WallColum
   const arborAt = arborShapes(set, house, frame);
   const isEmpty = hungItems(set) !== 'some';
   const words = turnedWords(
-    { name: nameOf(set), word: signs.word, isEmpty },
+    { name: nameOf(set, house), word: signs.word, isEmpty },
     { x, above: [top, arborAt.top], below: [arborAt.bottom, deck] },
     letter,
   );
@@ -290,12 +297,12 @@ const rulingOf = (house: House, frame: WallFrame, width: number): readonly Shape
     return [line(margin - 4, y, width, y, { stroke: 'line', weight: 'thin' }), ...named(name, y)];
   });
   return [
-    ...named('set', letter * 0.66),
+    ...named(phrase(house, 'set'), letter * 0.66),
     ...floors,
     line(margin - 4, deck, width, deck, { stroke: 'ink', weight: 'thick' }),
     ...named(tradeWord(house, 'deck'), deck),
-    ...named('balance', deck + 5 + SIGN / 2),
-    ...named('held by', deck + 5 + SIGN_ROW + SIGN / 2),
+    ...named(phrase(house, 'balance'), deck + 5 + SIGN / 2),
+    ...named(phrase(house, 'held by'), deck + 5 + SIGN_ROW + SIGN / 2),
     line(0, height - 0.5, width, height - 0.5, { stroke: 'line', weight: 'thin' }),
   ];
 };
@@ -308,9 +315,11 @@ export const wallDrawing = (assessment: Assessment, house: House, options: WallO
     frame: {
       width,
       height: options.height,
-      title: `The wall of ${house.name}, from the ${tradeWord(house, 'plasterLine')} upstage`,
+      title: phrase(house, 'The wall of {name}, from the plaster line upstage', {
+        name: house.name,
+      }),
       shapes: rulingOf(house, frame, width),
     },
-    columns: assessment.sets.map((set) => columnOf(set, house, frame)),
+    columns: assessment.sets.map((set) => options.kept?.(set) ?? columnOf(set, house, frame)),
   };
 };

@@ -3,7 +3,9 @@
  * shows a plan.
  */
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
-import { wallDrawing } from '#drawings';
+import type { SetAssessment } from '#assessment';
+import { type WallColumn, wallDrawing } from '#drawings';
+import type { House } from '#house';
 import type { Place } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { go, useAddress } from '../address/use-address.ts';
@@ -61,6 +63,11 @@ const useRoomyColumns = (size: WallSize, room: number, count: number): WallSize 
   return useMemo(() => ({ ...size, columnWidth: roomy }), [size, roomy]);
 };
 
+/** Columns drawn before, so that an edit of one set draws one column; new ones when all change. */
+const useColumnsDrawn = (house: House, nowMs: number, size: WallSize) =>
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a change of these makes all anew
+  useMemo(() => new WeakMap<SetAssessment, WallColumn>(), [house, nowMs, size]);
+
 /** A set chosen on the wall opens on the screen that is about one set, if one is open. */
 const placeFor = (set: string, isOrder: boolean): Place =>
   isOrder ? { kind: 'order', set, job: null, from: null } : { kind: 'set', set };
@@ -92,10 +99,16 @@ export const Wall = ({ setInHand, onTake }: WallProps) => {
   const isOrder = place.kind === 'order';
   const [section, room] = useWidth<HTMLElement>();
   const size = useRoomyColumns(useWallSize(), room, assessment.sets.length);
-  const wall = useMemo(
-    () => wallDrawing(assessment, house, { ...size, nowMs }),
-    [assessment, house, nowMs, size],
-  );
+  const columnsDrawn = useColumnsDrawn(house, nowMs, size);
+  const wall = useMemo(() => {
+    const kept = (set: SetAssessment) => columnsDrawn.get(set);
+    const drawn = wallDrawing(assessment, house, { ...size, nowMs, kept });
+    for (const [at, set] of assessment.sets.entries()) {
+      const column = drawn.columns[at];
+      if (column !== undefined) columnsDrawn.set(set, column);
+    }
+    return drawn;
+  }, [assessment, house, nowMs, size, columnsDrawn]);
   const order = wall.columns.map(({ set }) => set);
   const typedSet = useTypedSet(order);
   const scroller = useCentred(setInHand, size.columnWidth);

@@ -15,10 +15,21 @@ const cellsOf = (row: Element): readonly HTMLElement[] =>
     (cell) => rowOf(cell) === row && isShown(cell),
   );
 
-const rowsOf = (cell: Element): readonly Element[] => {
-  const grid = cell.closest('[data-grid]');
-  if (grid === null) return [];
-  return [...grid.querySelectorAll(ROW)].filter((row) => cellsOf(row).length > 0);
+const rowsOf = (cell: Element): readonly Element[] => [
+  ...(cell.closest('[data-grid]')?.querySelectorAll(ROW) ?? []),
+];
+
+/** Without the heads of the columns. */
+const bodyRowsOf = (cell: Element): readonly Element[] =>
+  rowsOf(cell).filter((row) => row.closest('thead') === null);
+
+/** The first of these rows in which there is a cell to go to; to measure them all takes long. */
+const firstCells = (rows: readonly Element[]): readonly HTMLElement[] => {
+  for (const row of rows) {
+    const cells = cellsOf(row);
+    if (cells.length > 0) return cells;
+  }
+  return [];
 };
 
 /** Columns begin together; a wide cell would lead the eye astray by its middle. */
@@ -32,40 +43,38 @@ const nearest = (cells: readonly HTMLElement[], to: Element): HTMLElement | unde
 
 const acrossRows = (cell: HTMLElement, step: 1 | -1): HTMLElement | undefined => {
   const rows = rowsOf(cell);
-  const here = rows.findIndex((row) => row.contains(cell) && row === rowOf(cell));
-  const row = here < 0 ? undefined : rows[here + step];
-  return row && nearest(cellsOf(row), cell);
+  const here = rows.indexOf(rowOf(cell) ?? cell);
+  if (here < 0) return undefined;
+  const ahead = step > 0 ? rows.slice(here + 1) : rows.slice(0, here).reverse();
+  return nearest(firstCells(ahead), cell);
 };
 
 const alongRow = (cell: HTMLElement, step: 1 | -1): HTMLElement | undefined => {
-  const row = rowOf(cell);
-  const cells = row === null ? [] : cellsOf(row);
+  const cells = ownCells(cell);
   return cells[cells.indexOf(cell) + step];
 };
 
 export type Way = 'up' | 'down' | 'left' | 'right' | 'first' | 'last' | 'top' | 'bottom';
 
-const target = (cell: HTMLElement, way: Way): HTMLElement | undefined => {
+const ownCells = (cell: HTMLElement): readonly HTMLElement[] => {
   const row = rowOf(cell);
-  const own = row === null ? [] : cellsOf(row);
-  const rows = rowsOf(cell).filter((each) => each.closest('thead') === null);
-  const edge = way === 'top' ? rows[0] : rows.at(-1);
-  const ways: Readonly<Record<Way, () => HTMLElement | undefined>> = {
-    up: () => acrossRows(cell, -1),
-    down: () => acrossRows(cell, 1),
-    left: () => alongRow(cell, -1),
-    right: () => alongRow(cell, 1),
-    first: () => own[0],
-    last: () => own.at(-1),
-    top: () => edge && nearest(cellsOf(edge), cell),
-    bottom: () => edge && nearest(cellsOf(edge), cell),
-  };
-  return ways[way]();
+  return row === null ? [] : cellsOf(row);
+};
+
+const WAYS: Readonly<Record<Way, (cell: HTMLElement) => HTMLElement | undefined>> = {
+  up: (cell) => acrossRows(cell, -1),
+  down: (cell) => acrossRows(cell, 1),
+  left: (cell) => alongRow(cell, -1),
+  right: (cell) => alongRow(cell, 1),
+  first: (cell) => ownCells(cell)[0],
+  last: (cell) => ownCells(cell).at(-1),
+  top: (cell) => nearest(firstCells(bodyRowsOf(cell)), cell),
+  bottom: (cell) => nearest(firstCells(bodyRowsOf(cell).toReversed()), cell),
 };
 
 /** Focuses the neighbour; false where there is none that way. */
 export const moveFrom = (cell: HTMLElement, way: Way): boolean => {
-  const next = target(cell, way);
+  const next = WAYS[way](cell);
   next?.focus();
   return next !== undefined;
 };

@@ -19,8 +19,10 @@ const totalsWords = ({ assessment, house }: Work): string => {
   return `${hung} hung, ${assessment.sets.length - hung} empty; ${bricks}.`;
 };
 
-/** What the last edit came to, for those who hear it. */
-const useSpokenResult = (sets: readonly SetReckoning[], house: House): string => {
+type SpokenProps = { readonly sets: readonly SetReckoning[]; readonly house: House };
+
+/** What the last edit came to, for those who hear it; what it says draws nothing else again. */
+const SpokenResult = ({ sets, house }: SpokenProps) => {
   const before = useRef(sets);
   const [words, setWords] = useState('');
   useEffect(() => {
@@ -31,7 +33,11 @@ const useSpokenResult = (sets: readonly SetReckoning[], house: House): string =>
       setWords(changed.map(({ set }) => spokenResult(set, house)).join('. '));
     }
   }, [sets, house]);
-  return words;
+  return (
+    <p className="only-said" role="status">
+      {words}
+    </p>
+  );
 };
 
 export const HangListPage = (props: SheetProps) => {
@@ -44,9 +50,7 @@ export const HangListPage = (props: SheetProps) => {
         <h1>{title}</h1>
         <p className="quiet">{totalsWords(work)}</p>
       </div>
-      <p className="only-said" role="status">
-        {useSpokenResult(sets, house)}
-      </p>
+      <SpokenResult sets={sets} house={house} />
       {sets.length === 0 ? (
         <NoSets house={house} />
       ) : (

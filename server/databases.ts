@@ -58,7 +58,8 @@ const openWith = (
   now: () => Date,
 ): DocumentStore => {
   const store = openSqliteStore(file);
-  const present = new Set(store.list().map(({ id }) => id));
+  // What was set aside is still there, and does not come again.
+  const present = new Set([...store.list(), ...store.listAside()].map(({ id }) => id));
   for (const document of first) {
     if (present.has(document.id)) continue;
     store.save({
@@ -67,6 +68,7 @@ const openWith = (
       savedAt: now().toISOString(),
       savedBy: 'Counterpoise',
       why: 'first loaded',
+      remark: '',
     });
   }
   return store;

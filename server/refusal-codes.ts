@@ -5,4 +5,54 @@ export const SERVER_REFUSALS = {
     title: 'Another document',
     meaning: 'The id inside the document is not the one it is saved under.',
   },
+  stale: {
+    code: 'SRV-002',
+    title: 'Somebody has saved since',
+    meaning: 'The save began from an older revision than the newest; nothing was written.',
+  },
+  isAside: {
+    code: 'SRV-003',
+    title: 'Set aside',
+    meaning: 'The document is set aside; it is taken back before anything is saved to it.',
+  },
+  houseInUse: {
+    code: 'SRV-004',
+    title: 'House with shows',
+    meaning: 'A house is set aside after its shows are; each show that is in use is listed.',
+  },
+  recordStays: {
+    code: 'SRV-005',
+    title: 'Record of a house',
+    meaning: 'How the sets of a house stand is set aside with the house, never by itself.',
+  },
+  tooMany: {
+    code: 'SRV-006',
+    title: 'Too many documents',
+    meaning: 'A database keeps so many documents in use and set aside together, and no more.',
+  },
+  tooLarge: {
+    code: 'SRV-007',
+    title: 'Too large',
+    meaning: 'What was sent is larger than any document that is read.',
+  },
+  notJson: {
+    code: 'SRV-008',
+    title: 'Not JSON',
+    meaning: 'What was sent is not called JSON in its content type; nothing was read of it.',
+  },
+  isSoAlready: {
+    code: 'SRV-009',
+    title: 'So already',
+    meaning: 'The document is already set aside, or already in use; nothing was noted.',
+  },
+  lastHouse: {
+    code: 'SRV-010',
+    title: 'Last house',
+    meaning: 'The last house of a database stays in use, since every screen is about one.',
+  },
+  houseAside: {
+    code: 'SRV-011',
+    title: 'Show without its house',
+    meaning: 'A show is taken back after its house is, so that it can be opened.',
+  },
 } as const;

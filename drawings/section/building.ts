@@ -1,8 +1,10 @@
 /** What does not fly: deck, walls, grid, blocks, galleries, and where nothing may be. */
+
 import type { Eye, House, KeepOut } from '#house';
+import { phrase } from '#texts';
 import type { FieldScale } from '../field-view.ts';
 import { linesOfText, textWidth } from '../lettering.ts';
-import { lettering, line, rect, type Shape, type Style } from '../shape.ts';
+import { circle, lettering, line, rect, type Shape, type Style } from '../shape.ts';
 import { tradeWord } from '../trade-words.ts';
 
 /** Hatched paper beside a line of cut building; how thick the wall is nobody has told. */
@@ -95,7 +97,9 @@ const levelShapes = (house: House, scale: FieldScale): readonly Shape[] => {
     floor.known && floor.value > 0 ? [floor.value as number] : [],
   );
   return [
-    ...floors.map((floorM) => across(floorM, { stroke: 'line', weight: 'thin' })),
+    ...floors.map((floorM) =>
+      across(floorM, { stroke: 'line', weight: 'thin', thing: 'galleries' }),
+    ),
     ...(loftBlockHeight.known
       ? [across(loftBlockHeight.value, { stroke: 'ink', weight: 'mid' })]
       : []),
@@ -103,7 +107,7 @@ const levelShapes = (house: House, scale: FieldScale): readonly Shape[] => {
   ];
 };
 
-const LIMIT: Style = { stroke: 'ink2', weight: 'thin', dash: 'hidden' };
+const LIMIT: Style = { stroke: 'ink2', weight: 'thin', dash: 'hidden', thing: 'zones' };
 
 /** A space that is kept free at some places across the stage, or at all of them. */
 const keepOutShapes = (
@@ -156,7 +160,7 @@ const isInSight =
 /** Where somebody sits who must not see what is not for them. */
 const eyeShapes = (house: House, scale: FieldScale, letter: number): readonly Shape[] =>
   house.eyes.filter(isInSight(scale)).flatMap(({ name, y, z }) => [
-    { kind: 'circle', x: scale.xOf(y), y: scale.yOf(z), radius: EYE, fill: 'solid' } as const,
+    circle(scale.xOf(y), scale.yOf(z), EYE, { fill: 'solid', thing: 'seats' }),
     lettering(scale.xOf(y), scale.yOf(z) - letter * 0.6, name, letter, {
       anchor: 'middle',
       backed: true,
@@ -192,7 +196,7 @@ export const namedHeights = (
       const lowM = z?.[0] ?? null;
       return y === undefined && lowM !== null ? [{ name, heightM: lowM as number }] : [];
     }),
-    ...of('loft blocks', loftBlockHeight),
-    ...of('grid', gridHeight),
+    ...of(phrase(house, 'loft blocks'), loftBlockHeight),
+    ...of(phrase(house, 'grid'), gridHeight),
   ].toSorted((one, other) => one.heightM - other.heightM);
 };

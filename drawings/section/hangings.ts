@@ -32,21 +32,25 @@ const itemShapes = (
   if (span === null) return [];
   const [top, bottom] = [scale.yOf(span.topM), scale.yOf(span.bottomM)];
   const family = hang?.family ?? 'other';
-  if (family === 'soft') return [line(x, top, x, bottom, { stroke: 'ink', weight: 'pencil' })];
+  if (family === 'soft') {
+    return [line(x, top, x, bottom, { stroke: 'ink', weight: 'pencil', thing: 'scenery' })];
+  }
   const half = hang?.halfDepth.known ? hang.halfDepth.value * scale.perMetre : null;
   // Nobody has told how deep it is: its line alone, as a thing that is hidden.
   if (half === null || half === 0) {
-    return [line(x, top, x, bottom, { stroke: 'ink', weight: 'mid', dash: 'hidden' })];
+    return [
+      line(x, top, x, bottom, { stroke: 'ink', weight: 'mid', dash: 'hidden', thing: 'scenery' }),
+    ];
   }
   const outline: Style =
     family === 'electric'
-      ? { stroke: 'ink', weight: 'thin', dash: 'hidden' }
-      : { stroke: 'ink', weight: 'mid' };
+      ? { stroke: 'ink', weight: 'thin', dash: 'hidden', thing: 'scenery' }
+      : { stroke: 'ink', weight: 'mid', thing: 'scenery' };
   const [left, right] = [x - half, x + half];
   return [
     rect(left, top, right - left, bottom - top, outline),
     ...(family === 'hard'
-      ? [line(left, bottom, right, top, { stroke: 'ink', weight: 'hair' })]
+      ? [line(left, bottom, right, top, { stroke: 'ink', weight: 'hair', thing: 'scenery' })]
       : []),
   ];
 };
@@ -61,8 +65,16 @@ const arborShape = (
   const [top, bottom] = [scale.yOf(span.topM), scale.yOf(span.bottomM)];
   const x = scale.xOf(upstageM);
   return [
-    rect(x - half, top, 2 * half, bottom - top, { stroke: 'line', weight: 'thin' }),
-    line(x - half - 1, bottom, x + half + 1, bottom, { stroke: 'line', weight: 'mid' }),
+    rect(x - half, top, 2 * half, bottom - top, {
+      stroke: 'line',
+      weight: 'thin',
+      thing: 'arbors',
+    }),
+    line(x - half - 1, bottom, x + half + 1, bottom, {
+      stroke: 'line',
+      weight: 'mid',
+      thing: 'arbors',
+    }),
   ];
 };
 
@@ -79,14 +91,16 @@ const setShapes = (
   const x = scale.xOf(upstageM);
   const top = loftBlockHeight.known ? scale.yOf(loftBlockHeight.value) : null;
   const block =
-    top === null ? [] : [circle(x, top + BLOCK, BLOCK, { stroke: 'ink', weight: 'thin' })];
+    top === null
+      ? []
+      : [circle(x, top + BLOCK, BLOCK, { stroke: 'ink', weight: 'thin', thing: 'blocks' })];
   if (now.heightM === null) {
     const lowM = set.lineSet.lowStop.height.known ? set.lineSet.lowStop.height.value : 0;
     const foot = scale.yOf(lowM);
     const head = top ?? 0;
     return [
       ...block,
-      line(x, head, x, foot, { stroke: 'line', weight: 'thin', dash: 'plan' }),
+      line(x, head, x, foot, { stroke: 'line', weight: 'thin', dash: 'plan', thing: 'liftLines' }),
       glyphAt('unknown', x - SIGN / 2, (head + foot) / 2 - SIGN / 2, SIGN),
     ];
   }
@@ -104,6 +118,7 @@ const setShapes = (
           line(x, top, x, y, {
             stroke: isChosen ? 'blue' : 'line',
             weight: isChosen ? 'pencil' : 'hair',
+            thing: 'liftLines',
           }),
         ]),
     ...(arbors ? arborShape(set, place) : []),
@@ -112,7 +127,9 @@ const setShapes = (
       x,
       y,
       BATTEN,
-      isEmpty ? { stroke: 'ink', weight: 'thin', fill: 'paper' } : { fill: 'ink' },
+      isEmpty
+        ? { stroke: 'ink', weight: 'thin', fill: 'paper', thing: 'battens' }
+        : { fill: 'ink', thing: 'battens' },
     ),
     ...(items === null ? [glyphAt('unknown', x - SIGN / 2, y + BATTEN + 1, SIGN)] : []),
     ...(isChosen ? [circle(x, y, BATTEN + 4, { stroke: 'blue', weight: 'pencil' })] : []),

@@ -4,15 +4,16 @@
  * the measure upstage below. They are drawings of their own, so that a screen may move the house
  * under them.
  */
+
 import type { HouseMoment, SetAssessment } from '#assessment';
 import type { House } from '#house';
 import { NO_BREAK_SPACE } from '#quantities';
+import { phrase } from '#texts';
 import { type FieldScale, type FieldView, fieldScale, fitted } from '../field-view.ts';
 import { cutTo, linesOfText } from '../lettering.ts';
 import { measureStrip } from '../measure-strip.ts';
 import { heightWords } from '../printed.ts';
 import { type Drawing, group, lettering, point, polyline, type Shape } from '../shape.ts';
-import { tradeWord } from '../trade-words.ts';
 import { buildingShapes, houseTop, namedHeights, stageDepth } from './building.ts';
 import { type HangingOptions, hangingShapes, upstageOf } from './hangings.ts';
 import { spread } from './spread.ts';
@@ -119,7 +120,7 @@ const namesOf = (
       }),
     ];
   });
-  const title = `Names of the sets of ${house.name}`;
+  const title = phrase(house, 'Names of the sets of {name}', { name: house.name });
   return { drawing: { width, height, title, shapes }, unnamed: inSight.length - shown.length };
 };
 
@@ -156,11 +157,14 @@ const heightsOf = (
       ),
     ];
   });
-  return { width, height, title: `Heights of ${house.name}`, shapes };
+  return { width, height, title: phrase(house, 'Heights of {name}', { name: house.name }), shapes };
 };
 
 export const sectionTitle = ({ house, moment }: SectionSubject): string =>
-  `Section of ${house.name}, ${moment.is}, looking to stage right`;
+  phrase(house, 'Section of {name}, {is}, looking to stage right', {
+    name: house.name,
+    is: moment.is,
+  });
 
 /** Everything that is in the view, strip by strip. */
 export const sectionParts = (subject: SectionSubject, options: SectionOptions): SectionParts => {
@@ -185,7 +189,7 @@ export const sectionParts = (subject: SectionSubject, options: SectionOptions): 
       letter,
       view,
       height: strips.upstage,
-      words: `from the ${tradeWord(house, 'plasterLine')}; upstage to the right`,
+      words: phrase(house, 'from the plaster line; upstage to the right'),
     }),
     scale,
     unnamed: names.unnamed,

@@ -147,6 +147,7 @@ describe('sheets', () => {
       savedAt: now().toISOString(),
       savedBy: 'another program',
       why: 'damaged',
+      remark: '',
     });
     expect(saved.ok).toBe(true);
     const card = await ask({ url: `/api/sheet.pdf?${job}&sheet=balance-card/11&paper=a4` });

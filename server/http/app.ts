@@ -1,12 +1,15 @@
 import { existsSync } from 'node:fs';
+import type { IncomingHttpHeaders } from 'node:http';
 import fastifyStatic from '@fastify/static';
 import Fastify, { type FastifyInstance } from 'fastify';
+import type { Refusal } from '#outcome';
 import type { AppParts } from './app-parts.ts';
 import { databaseRoutes } from './database-routes.ts';
 import { documentRoutes } from './document-routes.ts';
-import { problem } from './problems.ts';
+import { problem, refusal } from './problems.ts';
 import { selfCheckRoutes } from './self-check-routes.ts';
 import { sheetRoutes } from './sheet-routes.ts';
+import { shelfRoutes } from './shelf-routes.ts';
 
 /** Largest body taken: above the largest document, so that `documents` says what is wrong. */
 const BODY_LIMIT = 9 * 1024 * 1024;
@@ -36,14 +39,36 @@ export const buildApp = async (parts: AppParts): Promise<FastifyInstance> => {
   app.setErrorHandler((fault: { statusCode?: number; message: string }, request, reply) => {
     const status = fault.statusCode ?? 500;
     if (status >= 500) process.stderr.write(`${request.method} ${request.url}: ${fault.message}\n`);
-    return problem(reply, status, status >= 500 ? 'A fault of the program.' : fault.message);
+    const refusals = refusalsOf(status, request.headers);
+    const title = status >= 500 ? 'A fault of the program.' : fault.message;
+    return problem(reply, status, title, refusals.length === 0 ? {} : { refusals });
   });
+  // JSON is all that is read; a form of another page cannot send it unasked.
+  app.removeContentTypeParser('text/plain');
   documentRoutes(app, parts);
+  shelfRoutes(app, parts);
   databaseRoutes(app, parts);
   sheetRoutes(app, parts);
   selfCheckRoutes(app, parts);
   await serveScreens(app, parts.webRoot);
   return app;
+};
+
+const refusalsOf = (
+  status: number,
+  { 'content-type': type = 'none', 'content-length': length }: IncomingHttpHeaders,
+): readonly Refusal[] => {
+  if (status === 413) {
+    const found = length === undefined ? 'more than is read' : `${length} bytes`;
+    return [refusal('tooLarge', { found, accepted: `at most ${BODY_LIMIT} bytes` })];
+  }
+  if (status !== 415) return [];
+  return [
+    refusal('notJson', {
+      found: `content type ${type.slice(0, 80)}`,
+      accepted: 'application/json',
+    }),
+  ];
 };
 
 const isLoopbackHost = (host: string | undefined): boolean =>

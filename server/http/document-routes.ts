@@ -1,11 +1,11 @@
-import type { FastifyInstance } from 'fastify';
+import type { FastifyInstance, FastifyReply } from 'fastify';
 import { type JsonObject, readHouse, readShow, readState, writeDocument } from '#documents';
 import type { Refusal } from '#outcome';
 import { storeId } from '../demo.ts';
-import type { DocumentKind, StoredDocument } from '../log/index.ts';
-import { SERVER_REFUSALS } from '../refusal-codes.ts';
+import type { DocumentKind, DocumentStore, Save, StoredDocument } from '../log/index.ts';
 import type { AppParts } from './app-parts.ts';
-import { problem } from './problems.ts';
+import { problem, refusal } from './problems.ts';
+import { documentsInUse } from './shelf.ts';
 
 type Put = {
   readonly kind: DocumentKind;
@@ -13,6 +13,7 @@ type Put = {
   readonly document: JsonObject;
   readonly savedBy: string;
   readonly why: string;
+  readonly remark?: string;
 };
 
 const PUT_BODY = {
@@ -25,55 +26,74 @@ const PUT_BODY = {
     document: { type: 'object' },
     savedBy: { type: 'string', maxLength: 80 },
     why: { type: 'string', maxLength: 200 },
+    remark: { type: 'string', maxLength: 200 },
   },
 } as const;
 
+/** More than a group of houses fills in years; a program that runs away is stopped here. */
+export const DOCUMENTS_MAX = 1000;
+
+const ID = { type: 'string', minLength: 1, maxLength: 200 } as const;
+const OF_DOCUMENT = {
+  schema: { params: { type: 'object', required: ['id'], properties: { id: ID } } },
+};
+const OF_REVISION = {
+  schema: {
+    params: {
+      type: 'object',
+      required: ['id', 'revision'],
+      properties: { id: ID, revision: { type: 'integer', minimum: 1, maximum: 1_000_000_000 } },
+    },
+  },
+};
+
 /** Documents: list, read, save, and every revision they had. A save that is stale is refused. */
-export const documentRoutes = (app: FastifyInstance, { databases, now }: AppParts): void => {
+export const documentRoutes = (app: FastifyInstance, parts: AppParts): void => {
+  const { databases, now } = parts;
   app.get('/api/documents', async () => ({
     database: databases.inHand(),
-    documents: databases.store().list(),
+    documents: documentsInUse(databases.store()),
   }));
 
-  app.get<{ Params: { id: string } }>('/api/documents/:id', async (request, reply) => {
+  app.get<{ Params: { id: string } }>('/api/documents/:id', OF_DOCUMENT, async (request, reply) => {
     const found = databases.store().current(request.params.id);
     return found === null ? problem(reply, 404, 'No such document.') : answer(found);
   });
 
-  app.get<{ Params: { id: string } }>('/api/documents/:id/revisions', async (request) => ({
-    revisions: databases.store().revisions(request.params.id),
-  }));
+  app.get<{ Params: { id: string } }>(
+    '/api/documents/:id/revisions',
+    OF_DOCUMENT,
+    async (request, reply) => {
+      const revisions = databases.store().revisions(request.params.id);
+      return revisions.length === 0 ? problem(reply, 404, 'No such document.') : { revisions };
+    },
+  );
 
-  app.get<{ Params: { id: string; revision: string } }>(
+  app.get<{ Params: { id: string; revision: number } }>(
     '/api/documents/:id/revisions/:revision',
+    OF_REVISION,
     async (request, reply) => {
       const { id, revision } = request.params;
-      const found = databases.store().revision(id, Number(revision));
+      const found = databases.store().revision(id, revision);
       return found === null ? problem(reply, 404, 'No such revision.') : answer(found);
     },
   );
 
   app.put<{ Params: { id: string }; Body: Put }>(
     '/api/documents/:id',
-    { schema: { body: PUT_BODY } },
+    { schema: { ...OF_DOCUMENT.schema, body: PUT_BODY } },
     async (request, reply) => {
       const { id } = request.params;
-      const { kind, document, expectedRevision, savedBy, why } = request.body;
+      const { document, remark = '', ...asked } = request.body;
       const text = writeDocument(document);
-      const refusals = faultsOf(kind, text, id);
+      const refusals = faultsOf(asked.kind, text, id);
       if (refusals.length > 0) {
         return problem(reply, 422, 'The document was not understood; nothing changed.', {
           refusals,
         });
       }
       const savedAt = now().toISOString();
-      const saved = databases
-        .store()
-        .save({ id, kind, text, expectedRevision, savedAt, savedBy, why });
-      if (saved.ok) return saved.value;
-      return problem(reply, 409, 'Someone has saved since; nothing changed.', {
-        current: saved.error.current,
-      });
+      return saved(reply, databases.store(), { ...asked, id, text, savedAt, remark });
     },
   );
 };
@@ -83,20 +103,42 @@ const answer = ({ text, ...summary }: StoredDocument) => ({
   document: JSON.parse(text) as unknown,
 });
 
+const saved = (reply: FastifyReply, store: DocumentStore, save: Save) => {
+  const refusals = notNow(store, save);
+  if (refusals.length > 0) {
+    return problem(reply, 422, 'The document was not saved; nothing changed.', { refusals });
+  }
+  const done = store.save(save);
+  if (done.ok) return done.value;
+  const { current } = done.error;
+  const found = `a save that began from revision ${save.expectedRevision}`;
+  return problem(reply, 409, 'Someone has saved since; nothing changed.', {
+    current,
+    refusals: [refusal('stale', { found, accepted: `revision ${current?.revision ?? 0}` })],
+  });
+};
+
+/** What stands against a save that is understood and not stale. */
+const notNow = (store: DocumentStore, { id, expectedRevision }: Save): readonly Refusal[] => {
+  const aside = store.listAside();
+  const own = aside.find((each) => each.id === id);
+  if (own !== undefined) {
+    const found = `set aside by ${own.asideBy} at ${own.asideAt}`;
+    return [refusal('isAside', { found, accepted: 'a document in use; take this one back first' })];
+  }
+  const count = store.list().length + aside.length;
+  if (expectedRevision > 0 || count < DOCUMENTS_MAX || store.current(id) !== null) return [];
+  const accepted = `at most ${DOCUMENTS_MAX} documents`;
+  return [refusal('tooMany', { found: `${count} documents`, accepted })];
+};
+
 const READERS = { house: readHouse, show: readShow, state: readState } as const;
 
 const faultsOf = (kind: DocumentKind, text: string, id: string): readonly Refusal[] => {
   const read = READERS[kind](text);
   if (!read.ok) return read.error;
   const own = storeId(JSON.parse(text) as { format: string });
-  return own === id
-    ? []
-    : [
-        {
-          code: SERVER_REFUSALS.anotherDocument.code,
-          path: 'id',
-          found: own,
-          accepted: `the document's own id, ${id}`,
-        },
-      ];
+  if (own === id) return [];
+  const accepted = `the document's own id, ${id}`;
+  return [refusal('anotherDocument', { path: 'id', found: own, accepted })];
 };

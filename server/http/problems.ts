@@ -1,5 +1,6 @@
 import type { FastifyReply } from 'fastify';
 import type { Refusal } from '#outcome';
+import { SERVER_REFUSALS } from '../refusal-codes.ts';
 
 /** A refused request in the form of RFC 9457 (problem details), with the faults found. */
 export const problem = (
@@ -16,3 +17,8 @@ export const problem = (
     .code(status)
     .type('application/problem+json')
     .send({ type: 'about:blank', title, status, ...more });
+
+export const refusal = (
+  name: keyof typeof SERVER_REFUSALS,
+  { path = '', found, accepted }: Omit<Refusal, 'code' | 'path'> & { readonly path?: string },
+): Refusal => ({ code: SERVER_REFUSALS[name].code, path, found, accepted });

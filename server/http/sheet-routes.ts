@@ -1,5 +1,6 @@
 import type { FastifyInstance, FastifyReply } from 'fastify';
 import { readHouse, readShow, readState } from '#documents';
+import { fetchTongue } from '#languages';
 import { fail, ok, type Refusal, type Result } from '#outcome';
 import { csvOf, fileNameOf, localMoment, type Paper, renderPdf } from '#print';
 import {
@@ -10,14 +11,26 @@ import {
   sheetIds,
   sheetOf,
 } from '#sheets';
+import { LANGUAGES, type Language } from '#texts';
 import type { AppParts } from './app-parts.ts';
 import { problem } from './problems.ts';
 
-type Job = { readonly house: string; readonly show: string; readonly by?: string };
+type Job = {
+  readonly house: string;
+  readonly show: string;
+  readonly by?: string;
+  /** Of the print; absent is the one that the house prints in. */
+  readonly language?: Language;
+};
 type Asked = Job & { readonly sheet: string };
 
 const NAME = { type: 'string', minLength: 1, maxLength: 80 } as const;
-const JOB = { house: NAME, show: NAME, by: { type: 'string', maxLength: 80 } } as const;
+const JOB = {
+  house: NAME,
+  show: NAME,
+  by: { type: 'string', maxLength: 80 },
+  language: { enum: LANGUAGES.map(({ language }) => language) },
+} as const;
 
 const queryOf = (properties: Record<string, unknown>, required: readonly string[]) => ({
   schema: {
@@ -46,7 +59,7 @@ export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
       'paper',
     ]),
     async (request, reply) => {
-      const sheet = askedSheet(contextOf, request.query, reply);
+      const sheet = await askedSheet(contextOf, request.query, reply);
       if (sheet === null) return reply;
       const bytes = await renderPdf(sheet, request.query.paper);
       return sent(reply, sheet, 'pdf').type('application/pdf').send(Buffer.from(bytes));
@@ -57,7 +70,7 @@ export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
     '/api/sheet.csv',
     queryOf({ ...JOB, sheet: NAME }, ['house', 'show', 'sheet']),
     async (request, reply) => {
-      const sheet = askedSheet(contextOf, request.query, reply);
+      const sheet = await askedSheet(contextOf, request.query, reply);
       if (sheet === null) return reply;
       const text = csvOf(sheet);
       if (text === null) return problem(reply, 404, 'This sheet has no table.');
@@ -82,13 +95,23 @@ const noContext = (reply: FastifyReply, { status, title, refusals }: NoContext):
 const sent = (reply: FastifyReply, sheet: Sheet, extension: 'pdf' | 'csv'): FastifyReply =>
   reply.header('content-disposition', `inline; filename="${fileNameOf(sheet, extension)}"`);
 
-const askedSheet = (contextOf: ContextOf, asked: Asked, reply: FastifyReply): Sheet | null => {
+/** In the language that is asked for, else in that of the house. */
+const spoken = async (context: SheetContext, language: Language | undefined) => {
+  const tongue = await fetchTongue(language ?? context.house.language ?? 'en');
+  return { ...context, house: { ...context.house, tongue } };
+};
+
+const askedSheet = async (
+  contextOf: ContextOf,
+  asked: Asked,
+  reply: FastifyReply,
+): Promise<Sheet | null> => {
   const context = contextOf(asked);
   if (!context.ok) {
     noContext(reply, context.error);
     return null;
   }
-  const sheet = sheetOf(context.value, asked.sheet);
+  const sheet = sheetOf(await spoken(context.value, asked.language), asked.sheet);
   if (sheet !== undefined) return sheet;
   problem(reply, 404, 'There is no such sheet.', { detail: sheetIds(context.value).join(', ') });
   return null;

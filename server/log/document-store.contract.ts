@@ -9,6 +9,7 @@ const save = (changes: Partial<Save> = {}): Save => ({
   savedAt: '2026-11-25T10:00:00.000Z',
   savedBy: 'head flyman',
   why: 'surveyed',
+  remark: '',
   ...changes,
 });
 
@@ -32,6 +33,7 @@ export const documentStoreContract = (name: string, open: () => DocumentStore): 
           savedAt: '2026-11-25T10:00:00.000Z',
           savedBy: 'head flyman',
           why: 'surveyed',
+          remark: '',
         },
       });
       expect(store.current('house:one')?.text).toBe('{"first":true}');
@@ -71,6 +73,61 @@ export const documentStoreContract = (name: string, open: () => DocumentStore): 
         ['house:one', 1],
         ['show:a', 2],
       ]);
+    });
+
+    it('keeps what a person wrote to find a revision by', () => {
+      store.save(save({ remark: 'as hung on Tuesday' }));
+      store.save(save({ expectedRevision: 1 }));
+      expect(store.revisions('house:one').map(({ remark }) => remark)).toEqual([
+        '',
+        'as hung on Tuesday',
+      ]);
+      expect(store.revision('house:one', 1)?.remark).toBe('as hung on Tuesday');
+    });
+
+    const shelving = (isAside: boolean) => ({
+      id: 'show:a',
+      isAside,
+      at: '2026-11-26T09:00:00.000Z',
+      by: 'TD',
+      why: 'the run is over',
+    });
+
+    it('sets a document aside with who and why, and keeps its history', () => {
+      store.save(save());
+      store.save(save({ id: 'show:a', kind: 'show' }));
+      expect(store.shelve(shelving(true))).toBe(true);
+      expect(store.list().map(({ id }) => id)).toEqual(['house:one']);
+      expect(store.listAside()).toMatchObject([
+        {
+          id: 'show:a',
+          revision: 1,
+          why: 'surveyed',
+          asideAt: '2026-11-26T09:00:00.000Z',
+          asideBy: 'TD',
+          asideWhy: 'the run is over',
+        },
+      ]);
+      expect(store.revisions('show:a')).toHaveLength(1);
+      expect(store.current('show:a')?.text).toBe('{"first":true}');
+    });
+
+    it('takes a document back, as often as it is set aside', () => {
+      store.save(save({ id: 'show:a', kind: 'show' }));
+      for (const isAside of [true, false, true, false]) {
+        expect(store.shelve(shelving(isAside))).toBe(true);
+        expect(store.list()).toHaveLength(isAside ? 0 : 1);
+        expect(store.listAside()).toHaveLength(isAside ? 1 : 0);
+      }
+    });
+
+    it('notes nothing where nothing changes', () => {
+      expect(store.shelve(shelving(true))).toBe(false);
+      store.save(save({ id: 'show:a', kind: 'show' }));
+      expect(store.shelve(shelving(false))).toBe(false);
+      store.shelve(shelving(true));
+      expect(store.shelve({ ...shelving(true), why: 'again' })).toBe(false);
+      expect(store.listAside()[0]?.asideWhy).toBe('the run is over');
     });
 
     it('keeps text that would end a statement of its own language', () => {

@@ -1,8 +1,10 @@
 export type {
+  DocumentAside,
   DocumentKind,
   DocumentStore,
   DocumentSummary,
   Save,
+  Shelving,
   StaleSave,
   StoredDocument,
 } from './document-store.ts';

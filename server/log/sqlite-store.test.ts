@@ -27,6 +27,7 @@ it('finds everything again after it was closed', () => {
     savedAt: '2026-11-25T10:00:00.000Z',
     savedBy: 'TD',
     why: 'first',
+    remark: '',
   });
   first.close();
   const again = openSqliteStore(file);
@@ -41,4 +42,52 @@ it('writes ahead and flushes every commit', () => {
   expect(reader.prepare('PRAGMA journal_mode').get()).toEqual({ journal_mode: 'wal' });
   reader.close();
   store.close();
+});
+
+/** The tables as they were made before there were remarks and shelves, with what they held. */
+const OLD_TABLES = `
+  CREATE TABLE document (
+    id TEXT PRIMARY KEY,
+    kind TEXT NOT NULL CHECK (kind IN ('house', 'show', 'state')),
+    revision INTEGER NOT NULL
+  ) STRICT;
+  CREATE TABLE revision (
+    document TEXT NOT NULL REFERENCES document (id),
+    revision INTEGER NOT NULL,
+    text TEXT NOT NULL,
+    saved_at TEXT NOT NULL,
+    saved_by TEXT NOT NULL,
+    why TEXT NOT NULL,
+    PRIMARY KEY (document, revision)
+  ) STRICT;
+  INSERT INTO document VALUES ('show:a', 'show', 2);
+  INSERT INTO revision VALUES
+    ('show:a', 1, '{"first":true}', '2026-11-01T10:00:00.000Z', 'TD', 'first'),
+    ('show:a', 2, '{"second":true}', '2026-11-02T10:00:00.000Z', 'head flyman', 'weighed');
+`;
+
+it('opens a file of the first release and loses nothing of it', () => {
+  const file = newFile();
+  const old = new DatabaseSync(file);
+  old.exec(OLD_TABLES);
+  old.close();
+  for (const round of [1, 2]) {
+    const store = openSqliteStore(file);
+    expect(store.revisions('show:a').map(({ why, remark }) => [why, remark])).toEqual([
+      ['weighed', ''],
+      ['first', ''],
+    ]);
+    expect(store.revision('show:a', 1)?.text).toBe('{"first":true}');
+    expect(store.current('show:a')?.text).toBe('{"second":true}');
+    expect(store.list(), `round ${round}`).toHaveLength(1);
+    store.close();
+  }
+});
+
+it('does not touch a file of a newer program', () => {
+  const file = newFile();
+  const newer = new DatabaseSync(file);
+  newer.exec('PRAGMA user_version = 99');
+  newer.close();
+  expect(() => openSqliteStore(file)).toThrow('not a newer');
 });

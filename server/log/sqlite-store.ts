@@ -1,12 +1,15 @@
 import { DatabaseSync } from 'node:sqlite';
 import { assert, fail, ok } from '#outcome';
 import type {
+  DocumentAside,
   DocumentKind,
   DocumentStore,
   DocumentSummary,
   Save,
+  Shelving,
   StoredDocument,
 } from './document-store.ts';
+import { bringUp } from './schema.ts';
 
 /**
  * One file, written ahead and flushed at every commit, since what was acknowledged must outlive a
@@ -19,29 +22,21 @@ export const openSqliteStore = (file: string): DocumentStore => {
     PRAGMA synchronous = FULL;
     PRAGMA foreign_keys = ON;
     PRAGMA busy_timeout = 5000;
-    CREATE TABLE IF NOT EXISTS document (
-      id TEXT PRIMARY KEY,
-      kind TEXT NOT NULL CHECK (kind IN ('house', 'show', 'state')),
-      revision INTEGER NOT NULL
-    ) STRICT;
-    CREATE TABLE IF NOT EXISTS revision (
-      document TEXT NOT NULL REFERENCES document (id),
-      revision INTEGER NOT NULL,
-      text TEXT NOT NULL,
-      saved_at TEXT NOT NULL,
-      saved_by TEXT NOT NULL,
-      why TEXT NOT NULL,
-      PRIMARY KEY (document, revision)
-    ) STRICT;
   `);
   const flushing = database.prepare('PRAGMA synchronous').get();
   assert(flushing?.['synchronous'] === 2, 'the database flushes every commit (synchronous FULL)');
+  bringUp(database);
   return {
     list: () =>
       database
-        .prepare(`${SUMMARY} WHERE r.revision = d.revision ORDER BY d.kind, d.id`)
+        .prepare(`${SUMMARY} ${LAST_SHELVING} WHERE ${IN_USE} ORDER BY d.kind, d.id`)
         .all()
         .map(summaryOf),
+    listAside: () =>
+      database
+        .prepare(`${ASIDE} ${LAST_SHELVING} WHERE ${SET_ASIDE} ORDER BY d.kind, d.id`)
+        .all()
+        .map(asideOf),
     current: (id) =>
       documentOf(database.prepare(`${FULL} WHERE d.id = ? AND r.revision = d.revision`).get(id)),
     revision: (id, revision) =>
@@ -49,14 +44,20 @@ export const openSqliteStore = (file: string): DocumentStore => {
     revisions: (id) =>
       database.prepare(`${SUMMARY} WHERE d.id = ? ORDER BY r.revision DESC`).all(id).map(summaryOf),
     save: (save) => saveRevision(database, save),
+    shelve: (shelving) => noteShelving(database, shelving),
     close: () => database.close(),
   };
 };
 
-const COLUMNS = 'd.id, d.kind, r.revision, r.saved_at, r.saved_by, r.why';
+const COLUMNS = 'd.id, d.kind, r.revision, r.saved_at, r.saved_by, r.why, r.remark';
 const TABLES = 'FROM document d JOIN revision r ON r.document = d.id';
 const SUMMARY = `SELECT ${COLUMNS} ${TABLES}`;
 const FULL = `SELECT ${COLUMNS}, r.text ${TABLES}`;
+const ASIDE = `SELECT ${COLUMNS}, s.at, s.by, s.why AS aside_why ${TABLES}`;
+const LAST_SHELVING = `LEFT JOIN shelving s
+  ON s.number = (SELECT MAX(number) FROM shelving WHERE document = d.id)`;
+const IN_USE = 'r.revision = d.revision AND COALESCE(s.is_aside, 0) = 0';
+const SET_ASIDE = 'r.revision = d.revision AND s.is_aside = 1';
 
 type Row = Record<string, unknown>;
 
@@ -67,6 +68,14 @@ const summaryOf = (row: Row): DocumentSummary => ({
   savedAt: String(row['saved_at']),
   savedBy: String(row['saved_by']),
   why: String(row['why']),
+  remark: String(row['remark']),
+});
+
+const asideOf = (row: Row): DocumentAside => ({
+  ...summaryOf(row),
+  asideAt: String(row['at']),
+  asideBy: String(row['by']),
+  asideWhy: String(row['aside_why']),
 });
 
 const documentOf = (row: Row | undefined): StoredDocument | null =>
@@ -84,8 +93,8 @@ const saveRevision = (database: DatabaseSync, save: Save): ReturnType<DocumentSt
     }
     writeRevision(database, save);
     database.exec('COMMIT');
-    const { id, kind, savedAt, savedBy, why } = save;
-    return ok({ id, kind, revision: save.expectedRevision + 1, savedAt, savedBy, why });
+    const { text: _text, expectedRevision, ...summary } = save;
+    return ok({ ...summary, revision: expectedRevision + 1 });
   } catch (fault) {
     if (database.isTransaction) database.exec('ROLLBACK');
     throw fault;
@@ -102,8 +111,22 @@ const writeRevision = (database: DatabaseSync, save: Save): void => {
     .run(save.id, save.kind, revision);
   database
     .prepare(
-      `INSERT INTO revision (document, revision, text, saved_at, saved_by, why)
-       VALUES (?, ?, ?, ?, ?, ?)`,
+      `INSERT INTO revision (document, revision, text, saved_at, saved_by, why, remark)
+       VALUES (?, ?, ?, ?, ?, ?, ?)`,
     )
-    .run(save.id, revision, save.text, save.savedAt, save.savedBy, save.why);
+    .run(save.id, revision, save.text, save.savedAt, save.savedBy, save.why, save.remark);
+};
+
+/** Only a change is noted: one statement, so that two hands at once note it once. */
+const noteShelving = (database: DatabaseSync, shelving: Shelving): boolean => {
+  const { id, isAside, at, by, why } = shelving;
+  const state = isAside ? 1 : 0;
+  const { changes } = database
+    .prepare(
+      `INSERT INTO shelving (document, is_aside, at, by, why)
+       SELECT d.id, ?, ?, ?, ? FROM document d ${LAST_SHELVING}
+       WHERE d.id = ? AND COALESCE(s.is_aside, 0) <> ?`,
+    )
+    .run(state, at, by, why, id, state);
+  return Number(changes) === 1;
 };

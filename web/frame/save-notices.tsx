@@ -1,21 +1,29 @@
 /** What a person must decide about saving: whose version, or what the server refused. */
+import { lazy, Suspense } from 'react';
 import { sayMoment } from '#sheets';
 import type { Kept } from '../keeping/kept.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
 import { Notice } from './notice.tsx';
 import { RefusalsWithPlace } from './refusals.tsx';
 
+const ContestView = lazy(async () => ({
+  default: (await import('../documents/contest-view.tsx')).ContestView,
+}));
+
 const Conflict = ({ kept }: { readonly kept: Kept }) => {
   const keeper = useKeeper();
   if (kept.save.is !== 'conflict') return null;
   const { revision, savedBy, savedAt, why } = kept.save.theirs;
   return (
-    <Notice degree="caution" title={`the ${kept.kind} was saved by somebody else`} isNews>
-      <p>
+    <Notice degree="caution" title={`the ${kept.kind} was saved by somebody else`}>
+      <p role="alert">
         Revision {revision} by {savedBy}, {sayMoment(savedAt)}
         {why === '' ? '' : `: ${why}`}. Your edits are on this device and not saved. Nothing is
-        merged: choose one. The other stays in the history.
+        merged by itself. Whatever you choose, theirs stays in the history and undo keeps yours.
       </p>
+      <Suspense fallback={<p>Fetching what differs …</p>}>
+        <ContestView kept={kept} />
+      </Suspense>
       <p className="buttons">
         <button type="button" onClick={() => keeper.keepMine(kept.id)}>
           Save mine as revision {revision + 1}

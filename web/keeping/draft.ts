@@ -9,7 +9,16 @@ import { type History, NO_HISTORY } from './undo.ts';
 export type Draft = {
   /** Documents with edits that the server has not acknowledged, and the revision they began at. */
   readonly unsaved: Readonly<
-    Record<string, { readonly base: number; readonly document: JsonObject; readonly why: string }>
+    Record<
+      string,
+      {
+        readonly base: number;
+        readonly document: JsonObject;
+        readonly why: string;
+        /** Not in drafts of before there were remarks. */
+        readonly remark?: string;
+      }
+    >
   >;
   readonly history: History;
   /** Revision of each document that `history` belongs to. */

@@ -12,11 +12,20 @@ import {
   type Kept,
   type Open,
   opened,
+  type SaveState,
   withNewer,
 } from './kept.ts';
-import type { DatabaseName, NewHouse, SaveAnswer, Server } from './server.ts';
+import type { DatabaseName, DocumentKind, NewHouse, SaveAnswer, Server, Stored } from './server.ts';
 import { ServerFault } from './server.ts';
-import { afterEdit, doneAgain, type History, redoable, takenBack, undoable } from './undo.ts';
+import {
+  afterEdit,
+  doneAgain,
+  type History,
+  redoable,
+  takenBack,
+  undoable,
+  wholeStep,
+} from './undo.ts';
 
 export type KeeperParts = {
   readonly server: Server;
@@ -29,7 +38,10 @@ export type KeeperParts = {
 /** Long enough that typing a number is one save, short enough that nobody waits for it. */
 const REST_MS = 400;
 const RETRY_MS = [1500, 3000, 6000, 12_000] as const;
+const UNHEARD_MAX = 8;
 const WHY_MAX = 200;
+const REMARK_MAX = 200;
+const NAMED_ONLY = 'remark on what was there';
 
 export class Keeper {
   readonly #parts: KeeperParts;
@@ -37,6 +49,8 @@ export class Keeper {
   readonly #listeners = new Set<() => void>();
   readonly #timers = new Map<string, () => void>();
   readonly #failures = new Map<string, number>();
+  /** What was sent and not answered, so that our own save is known again. */
+  readonly #sent = new Map<string, readonly JsonObject[]>();
 
   constructor(parts: KeeperParts) {
     this.#parts = parts;
@@ -72,6 +86,16 @@ export class Keeper {
 
   redo = (documents: readonly string[]): void => this.#step(documents, 'redo');
 
+  /** Writes on the next revision what a person will find it by; on the present state, alone. */
+  remark = (id: string, remark: string): void => {
+    const kept = this.#held(id);
+    if (kept === undefined || remark.trim() === '') return;
+    const stays = kept.save.is === 'conflict' || kept.save.is === 'sending';
+    const save: SaveState = stays ? kept.save : { is: 'waiting' };
+    this.#put(id, { remark: remark.trim().slice(0, REMARK_MAX), save });
+    if (!stays) this.#sendLater(id, REST_MS);
+  };
+
   /** Of two versions, ours becomes the next revision; theirs stays in the history of the server. */
   keepMine = (id: string): void => {
     const kept = this.#held(id);
@@ -83,12 +107,41 @@ export class Keeper {
   /** Of two versions, theirs; undo brings ours back. */
   takeTheirs = (id: string): void => {
     const kept = this.#held(id);
-    if (this.#state.phase !== 'open' || kept?.save.is !== 'conflict') return;
-    const { theirs } = kept.save;
-    const changes = changesBetween(kept.document, theirs.document);
-    const what = 'the version saved by somebody else was taken';
-    const history = afterEdit(this.#state.history, { document: id, changes, what });
-    this.#put(id, asSaved(theirs), history);
+    if (kept?.save.is === 'conflict') this.#takeWhole(kept, kept.save.theirs);
+  };
+
+  /**
+   * Saves what a person put together from both. It is put together from the revision named; where
+   * another has come since, nothing happens and the answer is false.
+   */
+  settle = (id: string, document: JsonObject, theirs: number): boolean => {
+    const kept = this.#held(id);
+    if (this.#state.phase !== 'open' || kept?.save.is !== 'conflict') return false;
+    const { theirs: stored } = kept.save;
+    if (stored.revision !== theirs) return false;
+    if (isSame(document, stored.document)) {
+      this.#takeWhole(kept, stored);
+      return true;
+    }
+    const what = `put together with revision ${theirs} by ${stored.savedBy}`;
+    const done = wholeStep(id, kept.document, document, what);
+    const why = joined(kept.why, what);
+    const history = afterEdit(this.#state.history, done);
+    this.#put(id, { document, why, server: stored, save: { is: 'waiting' } }, history);
+    void this.#send(id);
+    return true;
+  };
+
+  /** A document that was not there: a house, a show, or a copy of one. */
+  add = async (id: string, kind: DocumentKind, document: JsonObject, why: string) => {
+    const { server, savedBy } = this.#parts;
+    const sent = { id, kind, document, expectedRevision: 0, savedBy: savedBy(), why, remark: '' };
+    const answer = await server.save(sent);
+    if (answer.outcome === 'saved' && this.#state.phase === 'open') {
+      const kept = asSaved({ ...answer.summary, document });
+      this.#change({ ...this.#state, documents: { ...this.#state.documents, [id]: kept } });
+    }
+    return answer;
   };
 
   takeDatabase = async (database: DatabaseName, house?: NewHouse): Promise<void> => {
@@ -147,6 +200,13 @@ export class Keeper {
     this.#change({ ...state, documents, history: history ?? state.history });
   };
 
+  #takeWhole = (kept: Kept, theirs: Stored): void => {
+    if (this.#state.phase !== 'open') return;
+    const what = 'the version saved by somebody else was taken';
+    const done = wholeStep(kept.id, kept.document, theirs.document, what);
+    this.#put(kept.id, asSaved(theirs), afterEdit(this.#state.history, done));
+  };
+
   #sendLater = (id: string, milliseconds: number): void => {
     this.#timers.get(id)?.();
     this.#timers.set(
@@ -159,27 +219,38 @@ export class Keeper {
     this.#timers.get(id)?.();
     const kept = this.#held(id);
     if (kept === undefined || !['waiting', 'unreached'].includes(kept.save.is)) return;
-    const { document, kind, why } = kept;
+    const { document, kind, why, remark } = kept;
     // What is edited while this is on its way belongs to the next save.
-    this.#put(id, { save: { is: 'sending' }, why: '' });
+    this.#put(id, { save: { is: 'sending' }, why: '', remark: '' });
     const { server, savedBy } = this.#parts;
+    const told = { why: why === '' && remark !== '' ? NAMED_ONLY : why, remark };
     const sent = { id, kind, document, expectedRevision: kept.server.revision };
-    const answer = await server.save({ ...sent, savedBy: savedBy(), why }, { leaving });
-    await this.#heard(id, document, answer, why);
+    this.#sent.set(id, [...(this.#sent.get(id) ?? []), document].slice(-UNHEARD_MAX));
+    const answer = await server.save({ ...sent, ...told, savedBy: savedBy() }, { leaving });
+    await this.#heard(id, document, answer, { why, remark });
   };
 
-  #heard = async (id: string, sent: JsonObject, answer: SaveAnswer, why: string): Promise<void> => {
+  #heard = async (
+    id: string,
+    sent: JsonObject,
+    answer: SaveAnswer,
+    { why, remark }: Pick<Kept, 'why' | 'remark'>,
+  ): Promise<void> => {
     const kept = this.#held(id);
     if (kept === undefined) return;
     if (answer.outcome === 'saved') {
       this.#failures.delete(id);
-      const isAll = kept.document === sent;
+      this.#sent.delete(id);
+      const isAll = kept.document === sent && kept.remark === '';
       const server = { ...answer.summary, document: sent };
       this.#put(id, { server, save: { is: isAll ? 'saved' : 'waiting' } });
       if (!isAll) this.#sendLater(id, REST_MS);
       return;
     }
-    this.#put(id, { why: joined(why, kept.why) });
+    this.#put(id, {
+      why: joined(why, kept.why),
+      remark: kept.remark === '' ? remark : kept.remark,
+    });
     if (answer.outcome === 'stale') await this.#lookAgain(id);
     else if (answer.outcome === 'unreached') this.#unreached(id);
     else {
@@ -200,8 +271,31 @@ export class Keeper {
     const kept = this.#held(id);
     if (kept === undefined) return;
     if (theirs === null) this.#unreached(id);
-    else if (isSame(theirs.document, kept.document)) this.#put(id, asSaved(theirs));
-    else this.#put(id, { save: { is: 'conflict', theirs } });
+    else if (isSame(theirs.document, kept.document)) this.#sameAsTheirs(id, kept, theirs);
+    else if (this.#isOurs(kept, theirs)) this.#goOnFrom(id, kept, theirs);
+    else this.#put(id, { save: { is: 'conflict', theirs, began: kept.server.revision } });
+  };
+
+  /** Our own save went through, its answer was lost, and more was edited since. */
+  #isOurs = ({ id, server }: Kept, theirs: Stored): boolean => {
+    const sent = this.#sent.get(id) ?? [];
+    return (
+      theirs.revision === server.revision + 1 &&
+      theirs.savedBy === this.#parts.savedBy() &&
+      sent.some((document) => isSame(theirs.document, document))
+    );
+  };
+
+  #sameAsTheirs = (id: string, kept: Kept, theirs: Stored): void => {
+    if (kept.remark === '' || kept.remark === theirs.remark) this.#put(id, asSaved(theirs));
+    // Somebody saved the same; what this page wrote on it goes on the next revision.
+    else this.#goOnFrom(id, kept, theirs);
+  };
+
+  #goOnFrom = (id: string, { remark }: Kept, theirs: Stored): void => {
+    const isWritten = remark === theirs.remark;
+    this.#put(id, { server: theirs, save: { is: 'waiting' }, remark: isWritten ? '' : remark });
+    this.#sendLater(id, REST_MS);
   };
 
   #step = (documents: readonly string[], which: 'undo' | 'redo'): void => {

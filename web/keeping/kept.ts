@@ -11,8 +11,11 @@ export type SaveState =
   | { readonly is: 'sending' }
   /** No answer: the edits stay on this device and are sent again. */
   | { readonly is: 'unreached' }
-  /** Somebody else has saved since. Nothing is merged; a person chooses. */
-  | { readonly is: 'conflict'; readonly theirs: Stored }
+  /**
+   * Somebody else has saved since. Nothing is merged; a person chooses. Both began from the
+   * revision `began`.
+   */
+  | { readonly is: 'conflict'; readonly theirs: Stored; readonly began: number }
   | { readonly is: 'refused'; readonly title: string; readonly refusals: readonly Refusal[] };
 
 export type Kept = {
@@ -25,6 +28,8 @@ export type Kept = {
   readonly save: SaveState;
   /** What the unsaved edits were, in words. */
   readonly why: string;
+  /** What a person wrote to find the next revision by; empty where nobody did. */
+  readonly remark: string;
 };
 
 export type Open = {
@@ -48,22 +53,23 @@ export const asSaved = (stored: Stored): Kept => ({
   server: stored,
   save: { is: 'saved' },
   why: '',
+  remark: '',
 });
 
 /** A document as the server has it, with the edits that this device still holds. */
 const withDraft = (stored: Stored, { unsaved }: Draft): Kept => {
   const own = unsaved[stored.id];
   const saved = asSaved(stored);
-  // The save went through and only its answer was lost.
-  if (own === undefined || isSame(own.document, stored.document)) return saved;
-  const { document, base, why } = own;
-  const isCurrent = base === stored.revision;
-  return {
-    ...saved,
-    document,
-    why,
-    save: isCurrent ? { is: 'waiting' } : { is: 'conflict', theirs: stored },
-  };
+  if (own === undefined) return saved;
+  const { document, base, why, remark = '' } = own;
+  if (isSame(document, stored.document)) {
+    // The save went through and only its answer was lost; or a remark alone still waits.
+    if (remark === '' || remark === stored.remark) return saved;
+    return { ...saved, why, remark, save: { is: 'waiting' } };
+  }
+  const save: SaveState =
+    base === stored.revision ? { is: 'waiting' } : { is: 'conflict', theirs: stored, began: base };
+  return { ...saved, document, why, remark, save };
 };
 
 /** Steps that belong to a revision which is no longer the newest cannot be taken back. */
@@ -82,32 +88,50 @@ export const opened = (databases: Databases, stored: readonly Stored[], draft: D
   keptOnDevice: true,
 });
 
-/** With what somebody else has saved since, for documents that have no edits of our own. */
+/**
+ * With what somebody else has saved since, for documents that have no edits of our own. Of one that
+ * waits for a choice, the newest version of theirs is shown. What was set aside goes.
+ */
 export const withNewer = (open: Open, stored: readonly Stored[]): Open => {
   const newer = stored.filter(({ id, revision }) => {
     const kept = open.documents[id];
     return kept === undefined || (!isUnsaved(kept) && kept.server.revision !== revision);
   });
+  const present = new Set(stored.map(({ id }) => id));
+  const held = Object.values(open.documents)
+    .filter((kept) => isUnsaved(kept) || present.has(kept.id))
+    .map((kept) => contestedAnew(kept, stored));
   return {
     ...open,
-    documents: {
-      ...open.documents,
-      ...Object.fromEntries(newer.map((each) => [each.id, asSaved(each)])),
-    },
+    documents: Object.fromEntries(
+      [...held, ...newer.map(asSaved)].map((kept) => [kept.id, kept] as const),
+    ),
     history: newer.reduce((history, { id }) => withoutDocument(history, id), open.history),
   };
 };
 
+const contestedAnew = (kept: Kept, stored: readonly Stored[]): Kept => {
+  const { save } = kept;
+  const theirs = stored.find(({ id }) => id === kept.id);
+  if (save.is !== 'conflict' || theirs === undefined) return kept;
+  if (theirs.revision === save.theirs.revision) return kept;
+  return { ...kept, save: { ...save, theirs } };
+};
+
 const isUnsaved = ({ save }: Kept): boolean => save.is !== 'saved';
+
+/** After a reload a conflict is still one: it began where it began. */
+const unsavedOf = ({ document, server, why, remark, save }: Kept): Draft['unsaved'][string] => ({
+  base: save.is === 'conflict' ? save.began : server.revision,
+  document,
+  why,
+  remark,
+});
 
 export const draftOf = ({ documents, history }: Open): Draft => {
   const all = Object.values(documents);
   return {
-    unsaved: Object.fromEntries(
-      all
-        .filter(isUnsaved)
-        .map(({ id, document, server, why }) => [id, { base: server.revision, document, why }]),
-    ),
+    unsaved: Object.fromEntries(all.filter(isUnsaved).map((kept) => [kept.id, unsavedOf(kept)])),
     history,
     revisions: Object.fromEntries(all.map(({ id, server }) => [id, server.revision])),
   };

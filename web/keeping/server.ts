@@ -13,6 +13,7 @@ export type Summary = {
   readonly savedAt: string;
   readonly savedBy: string;
   readonly why: string;
+  readonly remark: string;
 };
 
 export type Stored = Summary & { readonly document: JsonObject };
@@ -24,6 +25,8 @@ export type Sent = {
   readonly document: JsonObject;
   readonly savedBy: string;
   readonly why: string;
+  /** Absent where a person wrote none. */
+  readonly remark?: string;
 };
 
 /** What became of a save. `unreached` is no answer at all: the edits stay on this device. */
@@ -108,6 +111,39 @@ export const server: Server = {
   save,
   take: (database, house) =>
     ask<Databases>('/api/database', withBody('POST', { database, ...house })),
+};
+
+/** A document that was set aside; its history is whole. */
+export type Aside = Summary & {
+  readonly name: string;
+  readonly asideAt: string;
+  readonly asideBy: string;
+  readonly asideWhy: string;
+};
+
+export const askRevisions = async (id: string): Promise<readonly Summary[]> =>
+  (await ask<{ readonly revisions: readonly Summary[] }>(`${documentAt(id)}/revisions`)).revisions;
+
+export const askRevision = (id: string, revision: number): Promise<Stored> =>
+  ask(`${documentAt(id)}/revisions/${revision}`);
+
+export const askAside = async (): Promise<readonly Aside[]> =>
+  (await ask<{ readonly documents: readonly Aside[] }>('/api/documents-aside')).documents;
+
+export type Shelving = { readonly aside: boolean; readonly by: string; readonly why: string };
+
+/** Sets a document aside or takes it back; what stood against it, or nothing. */
+export const shelve = async (id: string, shelving: Shelving): Promise<readonly Refusal[]> => {
+  const path = `${documentAt(id)}/aside`;
+  const response = await fetch(path, withBody('POST', shelving)).catch(() => null);
+  if (response === null) throw new ServerFault(null, UNREACHED);
+  if (response.ok) return [];
+  const body = (await response.json().catch(() => ({}))) as {
+    readonly title?: string;
+    readonly refusals?: readonly Refusal[];
+  };
+  if (body.refusals !== undefined) return body.refusals;
+  throw new ServerFault(response.status, body.title ?? `The server answered ${response.status}.`);
 };
 
 export const askSelfCheck = (): Promise<SelfCheckRecord> => ask('/api/self-check');

@@ -7,6 +7,8 @@ export type Done = {
   readonly changes: readonly Change[];
   /** What it was, in words: "mass of Bar cable on set 5". */
   readonly what: string;
+  /** A whole version that was never saved was left here: it can be taken back at any time. */
+  readonly isWhole?: boolean;
 };
 
 export type History = { readonly past: readonly Done[]; readonly future: readonly Done[] };
@@ -49,8 +51,22 @@ export const doneAgain = (history: History, done: Done, document: Json): Step =>
   document: withChanges(document, done.changes),
 });
 
-/** Without what belongs to a document that somebody else has changed since. */
-export const withoutDocument = ({ past, future }: History, document: string): History => ({
-  past: past.filter((done) => done.document !== document),
-  future: future.filter((done) => done.document !== document),
+/** One step from the whole of a document to the whole of another. */
+export const wholeStep = (document: string, before: Json, after: Json, what: string): Done => ({
+  document,
+  changes: [{ kind: 'put', path: [], before, after }],
+  what,
+  isWhole: true,
 });
+
+/**
+ * Without what belongs to a document that somebody else has changed since. A whole version that was
+ * left stays, with the steps that led to it: taken back, it is the document that they belong to.
+ */
+export const withoutDocument = ({ past, future }: History, document: string): History => {
+  const last = past.findLastIndex((done) => done.document === document && done.isWhole === true);
+  return {
+    past: past.filter((done, index) => done.document !== document || index <= last),
+    future: future.filter((done) => done.document !== document),
+  };
+};

@@ -1,0 +1,48 @@
+import type { FastifyInstance } from 'fastify';
+import type { AppParts } from './app-parts.ts';
+import { problem, refusal } from './problems.ts';
+import { againstAside, againstReturn, documentsAside } from './shelf.ts';
+
+type Move = { readonly aside: boolean; readonly by: string; readonly why: string };
+
+const MOVE_BODY = {
+  type: 'object',
+  required: ['aside', 'by', 'why'],
+  additionalProperties: false,
+  properties: {
+    aside: { type: 'boolean' },
+    by: { type: 'string', maxLength: 80 },
+    why: { type: 'string', maxLength: 200 },
+  },
+} as const;
+
+/** Documents that are set aside: out of the lists, with their history, and to be taken back. */
+export const shelfRoutes = (app: FastifyInstance, { databases, now }: AppParts): void => {
+  app.get('/api/documents-aside', async () => ({
+    documents: documentsAside(databases.store()),
+  }));
+
+  app.post<{ Params: { id: string }; Body: Move }>(
+    '/api/documents/:id/aside',
+    { schema: { body: MOVE_BODY } },
+    async (request, reply) => {
+      const store = databases.store();
+      const { id } = request.params;
+      const { aside: isAside, by, why } = request.body;
+      const document = store.current(id);
+      if (document === null) return problem(reply, 404, 'No such document.');
+      const refusals = isAside ? againstAside(store, document) : againstReturn(store, document);
+      if (refusals.length > 0) {
+        const title = isAside ? 'It was not set aside.' : 'It was not taken back.';
+        return problem(reply, 409, title, { refusals });
+      }
+      if (store.shelve({ id, isAside, at: now().toISOString(), by, why })) return { id, isAside };
+      const [found, accepted] = isAside
+        ? ['set aside', 'a document in use']
+        : ['in use', 'a document set aside'];
+      return problem(reply, 409, 'It is so already.', {
+        refusals: [refusal('isSoAlready', { found, accepted })],
+      });
+    },
+  );
+};

@@ -1,6 +1,7 @@
 import { type Command, Option } from 'commander';
+import { checkArchive, makeArchive } from './archive-files.ts';
 import type { ExitCode } from './exit-codes.ts';
-import { exportTable } from './export-table.ts';
+import { exportWhat } from './export-drawing.ts';
 import { importTable } from './import-table.ts';
 import type { Voice } from './voice.ts';
 
@@ -15,15 +16,26 @@ export const addExchangeCommands = (
 ): void => {
   program
     .command('export')
-    .description('writes the schedule or the take-off of a show as a table for a spreadsheet')
-    .argument('<table>', 'schedule or takeoff')
+    .description('writes a table of a show for a spreadsheet, or a drawing of its house')
+    .argument('<what>', 'schedule, takeoff, section or plan')
     .argument('<house>', 'house document')
     .argument('<show>', 'show document')
-    .addOption(new Option('--as <form>').choices(['csv', 'xlsx']).makeOptionMandatory())
+    .addOption(
+      new Option('--as <form>').choices(['csv', 'xlsx', 'svg', 'dxf']).makeOptionMandatory(),
+    )
     .requiredOption('-o, --out <file>', 'the file to write')
-    .action(async (name, house, show, options) =>
-      ended(await exportTable(voice, { table: name, house, show, ...options })),
+    .option('--state <file>', 'how the sets stand, as recorded; for a drawing')
+    .option('--at <moment>', 'for a drawing: trim:NAME or cue:COUNT; else as recorded')
+    .addOption(
+      new Option('--scale <n>', 'for SVG: 50 is 1:50').argParser((text) =>
+        /^[1-9]\d{0,3}$/.test(text) ? Number(text) : Number.NaN,
+      ),
+    )
+    .addOption(new Option('--unit <unit>', 'for DXF').choices(['mm', 'inch']))
+    .action(async (what, house, show, options) =>
+      ended(await exportWhat(voice, { what, house, show, ...options })),
     );
+  addArchiveCommands(program, voice, ended);
   program
     .command('import')
     .description('reads a table into a show: says what would change, and writes only with --out')
@@ -39,4 +51,28 @@ export const addExchangeCommands = (
     .action(async (house, show, file, options) =>
       ended(await importTable(voice, { house, show, file, ...options })),
     );
+};
+
+const addArchiveCommands = (
+  program: Command,
+  voice: Voice,
+  ended: (code: ExitCode) => void,
+): void => {
+  program
+    .command('archive')
+    .description('writes a house with a show as one file: documents, tables, drawings, hashes')
+    .argument('<house>', 'house document')
+    .argument('<show>', 'show document')
+    .option('--state <file>', 'how the sets stand, as recorded')
+    .option('--by <name>', 'made by', 'not named')
+    .requiredOption('-o, --out <file>', 'the file to write, named .zip')
+    .action(async (house, show, options) =>
+      ended(await makeArchive(voice, { house, show, ...options })),
+    );
+  program
+    .command('archive-check')
+    .description('looks whether an archive is whole, and writes its documents with --out')
+    .argument('<file>', 'an archive of this program')
+    .option('-o, --out <folder>', 'a folder for the newest revision of each document')
+    .action(async (file, options) => ended(await checkArchive(voice, { file, ...options })));
 };

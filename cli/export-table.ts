@@ -6,7 +6,7 @@ import { COMMAND_REFUSALS } from './refusal-codes.ts';
 import { sayRefusals, type Voice } from './voice.ts';
 
 export type ExportOptions = {
-  readonly table: string;
+  readonly table: 'schedule' | 'takeoff';
   readonly house: string;
   readonly show: string;
   readonly as: 'csv' | 'xlsx';
@@ -16,12 +16,6 @@ export type ExportOptions = {
 /** Writes one table of a show, in the figures and units in which the show was typed. */
 export const exportTable = async (voice: Voice, options: ExportOptions): Promise<ExitCode> => {
   const { table, out } = options;
-  if (table !== 'schedule' && table !== 'takeoff') {
-    const { code } = COMMAND_REFUSALS.noTable;
-    const accepted = 'schedule or takeoff';
-    sayRefusals(voice, 'export', [{ code, path: '', found: JSON.stringify(table), accepted }]);
-    return EXIT.badInput;
-  }
   const opened = await openDocuments(voice, { ...options, state: undefined });
   if (opened === null) return EXIT.badInput;
   const written = tablesOut(opened.house.house, opened.show)[table];

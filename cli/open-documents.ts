@@ -34,6 +34,18 @@ export const openDocuments = async (
   return failed ? null : { house, show, state };
 };
 
+/** A house with what is recorded in it, where a file says so. */
+export const openHouseAndState = async (
+  voice: Voice,
+  files: { readonly house: string; readonly state?: string },
+): Promise<Pick<Opened, 'house' | 'state'> | null> => {
+  const house = await readWith(voice, files.house, readHouse);
+  if (house === null) return null;
+  if (files.state === undefined) return { house, state: null };
+  const state = await readWith(voice, files.state, (text) => readState(text, house.house));
+  return state === null ? null : { house, state };
+};
+
 const readWith = async <T>(
   voice: Voice,
   file: string,

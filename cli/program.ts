@@ -1,8 +1,10 @@
 import { Command, CommanderError, Option } from 'commander';
 import { check } from './check.ts';
 import { compute } from './compute.ts';
+import { addDiffCommand } from './diff.ts';
 import { addExchangeCommands } from './exchange-commands.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
+import { fit } from './fit.ts';
 import { addOrderCommands } from './order-commands.ts';
 import { printSchema } from './schema.ts';
 import { selfCheck } from './self-check.ts';
@@ -42,6 +44,7 @@ const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command =>
   addCommands(program, voice, ended);
   addOrderCommands(program, voice, ended);
   addExchangeCommands(program, voice, ended);
+  addDiffCommand(program, voice, ended);
   for (const command of program.commands)
     command.exitOverride().configureOutput({ writeOut: voice.out, writeErr: voice.err });
   return program;
@@ -76,6 +79,18 @@ const addCommands = (program: Command, voice: Voice, ended: (code: ExitCode) => 
     .action(async (house, show, options) =>
       ended(await writeSheets(voice, { house, show, ...options })),
     );
+  program
+    .command('fit')
+    .description('fits a show to another house: what differs, what no longer works, what to ask')
+    .argument('<from>', 'house that the show leaves')
+    .argument('<show>', 'show document')
+    .requiredOption('--house <file>', 'house that it goes to')
+    .option('--state <file>', 'how the sets stand there, as recorded')
+    .option('--out <file>', 'write the show for that house')
+    .option('--id <id>', 'its id; else that of the show')
+    .option('--name <name>', 'its name; else that of the show')
+    .addOption(json)
+    .action(async (from, show, options) => ended(await fit(voice, { from, show, ...options })));
   program
     .command('compute')
     .description('one calculation: JSON in (SI units), JSON out; a list in, a list out')

@@ -45,6 +45,21 @@ export const COMMAND_REFUSALS = {
     title: 'Which sheet',
     meaning: 'The workbook has several sheets, or none of this name.',
   },
+  notAlike: {
+    code: 'CLI-016',
+    title: 'Not alike',
+    meaning: 'Two documents of two kinds are never compared.',
+  },
+  noMoment: {
+    code: 'CLI-014',
+    title: 'No such moment',
+    meaning: 'The show has no trim or cue of this name or number.',
+  },
+  otherForm: {
+    code: 'CLI-015',
+    title: 'Not in this form',
+    meaning: 'Tables are written as CSV and XLSX, drawings as SVG and DXF.',
+  },
   noWords: {
     code: 'CLI-011',
     title: 'No words',

@@ -1,6 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { thisInstallation } from '#installation';
+import { fetchTongue } from '#languages';
 import { csvOf, fileNameOf, localMoment, type Paper, renderPdf } from '#print';
 import { CASES, type ValidationCase } from '#selfcheck';
 import {
@@ -11,6 +12,7 @@ import {
   sheetIds,
   sheetOf,
 } from '#sheets';
+import type { Language } from '#texts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
 import { type Opened, openDocuments } from './open-documents.ts';
 import { COMMAND_REFUSALS } from './refusal-codes.ts';
@@ -25,6 +27,8 @@ export type SheetOptions = {
   readonly by: string;
   readonly state?: string;
   readonly only?: string;
+  /** Absent is the one that the house prints in. */
+  readonly language?: Language;
   readonly json?: boolean;
 };
 
@@ -36,13 +40,15 @@ export const writeSheets = async (
 ): Promise<ExitCode> => {
   const opened = await openDocuments(voice, { ...options, state: options.state });
   if (opened === null) return EXIT.badInput;
-  const context = contextOf(opened, options.by, cases);
+  const context = await spoken(contextOf(opened, options.by, cases), options.language);
   const known = sheetIds(context);
-  const ids = options.only === undefined ? known : known.filter((id) => id === options.only);
+  // A sheet may be made that no list offers: the section after any cue.
+  const { only } = options;
+  const ids = only === undefined ? known : sheetOf(context, only) === undefined ? [] : [only];
   if (ids.length === 0) {
     const { code } = COMMAND_REFUSALS.noSheet;
     const accepted = known.join(', ');
-    sayRefusals(voice, '--only', [{ code, path: '', found: `"${options.only}"`, accepted }]);
+    sayRefusals(voice, '--only', [{ code, path: '', found: `"${only}"`, accepted }]);
     return EXIT.badInput;
   }
   await mkdir(options.out, { recursive: true });
@@ -58,6 +64,11 @@ export const writeSheets = async (
       : `${files.length} files in ${options.out}. ${WORK_BY}\n`,
   );
   return saidOfCheck(voice, context);
+};
+
+const spoken = async (context: SheetContext, language: Language | undefined) => {
+  const tongue = await fetchTongue(language ?? context.house.language ?? 'en');
+  return { ...context, house: { ...context.house, tongue } };
 };
 
 const WORK_BY =

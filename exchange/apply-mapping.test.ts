@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type JsonObject, readHouse, readShowValue } from '#documents';
-import { applyMapping, guessMapping, type Mapping, type Sheet } from '#exchange';
+import { applyMapping, guessMapping, type Mapping, previewMapping, type Sheet } from '#exchange';
 import { readCsv } from './csv.ts';
 
 const read = readHouse(
@@ -270,5 +270,33 @@ describe('a take-off applied', () => {
     expect(parts('2 × lamp | each: 8')).toEqual(['EXC-038 t!D2']);
     expect(parts('2 × lamp | weight: 8 lb')).toEqual(['EXC-038 t!D2']);
     expect(parts('2 × lamp | each: 8 lb')).toEqual([]);
+  });
+});
+
+describe('a preview', () => {
+  const previewOf = (text: string) => {
+    const sheet = sheetOf(text);
+    return previewMapping({ mapping: guessMapping(sheet, house), sheet, show: SHOW, house });
+  };
+
+  it('says before and after of every cell that is understood', () => {
+    const { changes, document } = previewOf('Set,Name\n5,House tabs\n');
+    expect(changes).toEqual([
+      {
+        where: 't!B2',
+        about: 'Set 5, Name',
+        before: 'Tabs',
+        after: 'House tabs',
+        words: 'Set 5, Name: Tabs, now House tabs',
+      },
+    ]);
+    expect(document).not.toBe(SHOW);
+  });
+
+  it('[EXC-033] has them beside what is refused, and the document as it was', () => {
+    const { changes, refusals, document } = previewOf('Set,Name\n5,House tabs\n999,Drop\n');
+    expect(changes.map(({ about }) => about)).toEqual(['Set 5, Name']);
+    expect(refusals.map(({ code, path }) => [code, path])).toEqual([['EXC-033', 't!A3']]);
+    expect(document).toBe(SHOW);
   });
 });

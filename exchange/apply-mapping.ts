@@ -129,14 +129,12 @@ const withRow = (
   return mapping.table === 'schedule' ? scheduleRow(work, spot) : takeoffRow(work, spot);
 };
 
-export const applyMapping = ({
-  mapping,
-  sheet,
-  show,
-  house,
-}: ToApply): Result<Applied, readonly Refusal[]> => {
+/** What every row would become, and every cell that is refused; the document only where none is. */
+export type Preview = Applied & { readonly refusals: readonly Refusal[] };
+
+export const previewMapping = ({ mapping, sheet, show, house }: ToApply): Preview => {
   const questions = openQuestions(mapping, sheet);
-  if (questions.length > 0) return fail(questions);
+  if (questions.length > 0) return { document: show, changes: [], refusals: questions };
   const { rows, refusals } = rowsIn(mapping, sheet);
   const seen = new Map<string, string>();
   let work = refused(begin(show), ...refusals);
@@ -144,6 +142,14 @@ export const applyMapping = ({
     work = withRow(work, row, { mapping, house, seen });
     if (work.refusals.length >= REFUSALS_MAX) break;
   }
-  if (work.refusals.length > 0) return fail(work.refusals.slice(0, REFUSALS_MAX));
-  return ok({ document: work.changed, changes: work.changes });
+  return {
+    document: work.refusals.length > 0 ? show : work.changed,
+    changes: work.changes,
+    refusals: work.refusals.slice(0, REFUSALS_MAX),
+  };
+};
+
+export const applyMapping = (asked: ToApply): Result<Applied, readonly Refusal[]> => {
+  const { refusals, ...applied } = previewMapping(asked);
+  return refusals.length > 0 ? fail(refusals) : ok(applied);
 };

@@ -183,9 +183,15 @@ export const keptAnew = (work: Work, row: RowIn, set: string, isHung: boolean): 
   }
   if (isHung) {
     if (kept[set] === undefined) return work;
-    const words = `Set ${set}: no longer kept empty (${String(kept[set])})`;
+    const reason = String(kept[set]);
     const without = { ...work.changed, keptEmpty: withoutKey(kept, set) };
-    return told(work, without, { where: row.where, words });
+    return told(work, without, {
+      where: row.where,
+      about: `Set ${set}, Kept empty`,
+      before: reason,
+      after: '',
+      words: `Set ${set}: no longer kept empty (${reason})`,
+    });
   }
   if (said === undefined) return work;
   const before = { about: `Set ${set}, Kept empty`, text: String(kept[set] ?? '') };

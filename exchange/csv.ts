@@ -1,20 +1,11 @@
 /** CSV (RFC 4180) out and in. */
 import { fail, ok, type Refusal, type Result } from '#outcome';
 import { cellFault } from './cell-limits.ts';
+import { marked, unmarked } from './formula-mark.ts';
 import { type Cell, cellName, refuse, type Sheet, type TextTable, textCell } from './sheet.ts';
 
-/**
- * What a spreadsheet program takes for the beginning of a formula (common practice: OWASP, CSV
- * injection), the full-width forms among them. A leading apostrophe is marked too, so that the
- * mark can be taken off again without doubt.
- */
-const FORMULA_START = /^['=+\-@\t\r\n＝＋－＠]/;
-const MARKED = /^'(?=['=+\-@\t\r\n＝＋－＠])/;
-
-export const startsLikeFormula = (text: string): boolean => FORMULA_START.test(text);
-
 const cellOut = (text: string): string => {
-  const safe = startsLikeFormula(text) ? `'${text}` : text;
+  const safe = marked(text);
   return /[",;\t\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 };
 
@@ -90,7 +81,7 @@ export const readCsv = (name: string, text: string): Result<Sheet, readonly Refu
       characters: taken.text.length,
     });
     if (fault !== null) return fail([fault]);
-    row.push(textCell(taken.text.replace(MARKED, '')));
+    row.push(textCell(unmarked(taken.text)));
     at = taken.next;
     const ends = lineEnd(text, at);
     if (text[at] === delimiter) {

@@ -153,6 +153,10 @@ export const TAKEOFF_FIELDS: readonly Field[] = [
 export const fieldsOf = (table: TableName): readonly Field[] =>
   table === 'schedule' ? SCHEDULE_FIELDS : TAKEOFF_FIELDS;
 
+/** Names of the fields of a table, in the order of its columns. */
+export const fieldNames = (table: TableName): readonly string[] =>
+  fieldsOf(table).map((one) => one.field);
+
 export const TRIM_REFERENCES = ['batten', 'lowestPoint', 'lens'] as const;
 export type TrimReference = (typeof TRIM_REFERENCES)[number];
 

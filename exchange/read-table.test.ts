@@ -42,6 +42,11 @@ describe('a file handed in', () => {
     expect(refusedBy('a.csv', workbook)).toEqual(['EXC-002 a ZIP archive, such as a workbook']);
     expect(refusedBy('a.xlsx', strToU8('Set,Name'))).toEqual(['EXC-002 plain text']);
     expect(refusedBy('a.csv', strToU8('<html>'))).toEqual(['EXC-002 a page in HTML or XML']);
+    expect(refusedBy('a.csv', strToU8('\uFEFF\r\n  <!doctype html>'))).toEqual([
+      'EXC-002 a page in HTML or XML',
+    ]);
+    const png = new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0]);
+    expect(refusedBy('list.xlsx', png)).toEqual(['EXC-002 a picture']);
     expect(refusedBy('a.csv', strToU8('%PDF-1.7'))).toEqual(['EXC-002 a PDF']);
     expect(refusedBy('a.csv', new Uint8Array([0xff, 0xfe, 0x61, 0]))).toEqual([
       'EXC-002 text in UTF-16',
@@ -49,6 +54,9 @@ describe('a file handed in', () => {
     expect(refusedBy('a.csv', new Uint8Array([0x61, 0, 0x62]))).toEqual([
       'EXC-002 bytes that are no text',
     ]);
+    const late = new Uint8Array(9000).fill(0x61);
+    late[8999] = 0;
+    expect(refusedBy('a.csv', late)).toEqual(['EXC-002 bytes that are no text']);
     expect(refusedBy('a.xlsx', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0]))).toEqual([
       'EXC-002 an old or locked workbook',
     ]);

@@ -6,7 +6,15 @@ import { readXlsx } from './read-xlsx.ts';
 import { quoted, refuse, type Sheet } from './sheet.ts';
 import { decodeUtf8 } from './utf8.ts';
 
-type Content = 'archive' | 'oldWorkbook' | 'pdf' | 'utf16' | 'markup' | 'binary' | 'text';
+type Content =
+  | 'archive'
+  | 'oldWorkbook'
+  | 'pdf'
+  | 'picture'
+  | 'utf16'
+  | 'markup'
+  | 'binary'
+  | 'text';
 
 const BEGINNINGS: readonly (readonly [Content, readonly number[]])[] = [
   ['archive', [0x50, 0x4b]],
@@ -14,13 +22,20 @@ const BEGINNINGS: readonly (readonly [Content, readonly number[]])[] = [
   ['pdf', [0x25, 0x50, 0x44, 0x46]],
   ['utf16', [0xff, 0xfe]],
   ['utf16', [0xfe, 0xff]],
-  ['markup', [0x3c]],
+  ['picture', [0x89, 0x50, 0x4e, 0x47]],
+  ['picture', [0xff, 0xd8, 0xff]],
+  ['picture', [0x47, 0x49, 0x46, 0x38]],
 ];
+
+/** Blanks and a byte order mark may stand before a page, and before a table. */
+const BLANKS = new Set([0x20, 0x09, 0x0a, 0x0d, 0xef, 0xbb, 0xbf]);
+const LESS_THAN = 0x3c;
 
 const WORDS: Readonly<Record<Content, string>> = {
   archive: 'a ZIP archive, such as a workbook',
   oldWorkbook: 'an old or locked workbook',
   pdf: 'a PDF',
+  picture: 'a picture',
   utf16: 'text in UTF-16',
   markup: 'a page in HTML or XML',
   binary: 'bytes that are no text',
@@ -30,7 +45,9 @@ const WORDS: Readonly<Record<Content, string>> = {
 const contentOf = (bytes: Uint8Array): Content => {
   const known = BEGINNINGS.find(([, signs]) => signs.every((sign, at) => bytes[at] === sign));
   if (known !== undefined) return known[0];
-  return bytes.subarray(0, 4096).includes(0) ? 'binary' : 'text';
+  const first = bytes.find((byte) => !BLANKS.has(byte));
+  if (first === LESS_THAN) return 'markup';
+  return bytes.includes(0) ? 'binary' : 'text';
 };
 
 type Answer = Result<readonly Sheet[], readonly Refusal[]>;

@@ -10,6 +10,11 @@ import type { Anew } from './value-anew.ts';
 export type Change = {
   /** The cell that says so: `Schedule!C7`. */
   readonly where: string;
+  /** `Set 5, Trim: in (batten)`. */
+  readonly about: string;
+  /** Blank where there was nothing, or will be nothing. */
+  readonly before: string;
+  readonly after: string;
   /** `Set 5, Trim: in (batten): 30.5 ft, now 31 ft`. */
   readonly words: string;
 };
@@ -46,8 +51,13 @@ export const taken = (
   if (answer.is === 'same') return work;
   if (answer.is === 'refused') return refused(work, answer.refusal);
   const was = before.text === '' ? '' : `${before.text}, now `;
-  const words = `${before.about}: ${was}${said.text}`;
-  return told(work, write(answer.json), { where: said.where, words });
+  return told(work, write(answer.json), {
+    where: said.where,
+    about: before.about,
+    before: before.text,
+    after: said.text,
+    words: `${before.about}: ${was}${said.text}`,
+  });
 };
 
 export type RowGiven =

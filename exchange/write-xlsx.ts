@@ -4,7 +4,7 @@
  * text. The same table gives the same bytes.
  */
 import { strToU8, zipSync } from 'fflate';
-import { startsLikeFormula } from './csv.ts';
+import { startsLikeFormula } from './formula-mark.ts';
 import { columnName, type TextTable } from './sheet.ts';
 
 const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';

@@ -1,0 +1,10 @@
+export type { Archive, KeptRevision } from './archive.ts';
+export { newestOf } from './archive.ts';
+export type { StoredText } from './document-files.ts';
+export { documentFiles } from './document-files.ts';
+export { showFolder, slug } from './file-names.ts';
+export type { ArchiveFile, LeftOut, Made } from './manifest.ts';
+export { readArchive, sizeFault } from './read-archive.ts';
+export type { ShowSource } from './show-files.ts';
+export { showFiles } from './show-files.ts';
+export { writeArchive } from './write-archive.ts';

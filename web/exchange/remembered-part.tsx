@@ -1,0 +1,69 @@
+/** A mapping kept on this device under a name, and offered again for the same headings. */
+import { useId, useState } from 'react';
+import type { MappingState } from './mapping-choices.ts';
+import { asRemembered, forget, headsOf, remember, rememberedFor } from './remembered.ts';
+import { shownText } from './shown-text.ts';
+
+type PartProps = {
+  readonly file: string;
+  readonly state: MappingState;
+  readonly onTake: (state: MappingState) => void;
+};
+
+/** The whole of it was said by a person, once. */
+const taken = (mapping: MappingState['mapping']): MappingState => ({
+  mapping,
+  own: new Set(mapping.columns.map((_, at) => at)),
+});
+
+export const RememberedPart = ({ file, state, onTake }: PartProps) => {
+  const id = useId();
+  const [name, setName] = useState(() => file.replace(/\.[a-z]+$/i, ''));
+  const [said, setSaid] = useState('');
+  const fitting = rememberedFor(localStorage, headsOf(state.mapping));
+  const keep = (): void => {
+    const isKept = remember(localStorage, name, state.mapping);
+    setSaid(isKept ? `Kept on this device as ${name.trim()}.` : 'This device keeps nothing.');
+  };
+  return (
+    <div className="remembered">
+      {fitting.map((one) => (
+        <p key={one.name} className="buttons">
+          <span>These headings were mapped before, as {shownText(one.name)}.</span>
+          <button type="button" onClick={() => onTake(taken(asRemembered(state.mapping, one)))}>
+            Map them as {shownText(one.name)}
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              forget(localStorage, one);
+              setSaid(`${one.name} is forgotten.`);
+            }}
+          >
+            Forget {shownText(one.name)}
+          </button>
+        </p>
+      ))}
+      <details>
+        <summary>Keep this mapping on this device</summary>
+        <div className="exchange-fields">
+          <div className="exchange-field">
+            <label htmlFor={id}>under the name</label>
+            <input
+              id={id}
+              value={name}
+              maxLength={60}
+              onChange={({ target }) => setName(target.value)}
+            />
+          </div>
+          <button type="button" disabled={name.trim() === ''} onClick={keep}>
+            Keep it
+          </button>
+        </div>
+      </details>
+      <p role="status" className="quiet">
+        {said}
+      </p>
+    </div>
+  );
+};

@@ -8,10 +8,15 @@ const NEVER = ['**/node_modules/**', 'build/**', '.runtime/**'];
 
 const SOURCES = [
   'engine',
+  'texts',
+  'languages',
   'documents',
   'drawings',
   'sheets',
   'exchange',
+  'archive',
+  'differences',
+  'fitting',
   'selfcheck',
   'print',
   'installation',

@@ -45,3 +45,26 @@ export const blankShow = ({
   hangs: [],
   cues: [],
 });
+
+/** A record in which nothing has been looked at: every set in it is unknown. */
+export const blankState = ({
+  house,
+  demo,
+  at,
+  by,
+}: {
+  readonly house: string;
+  readonly demo: boolean;
+  /** ISO date and time. */
+  readonly at: string;
+  readonly by: string;
+}): JsonObject => ({
+  format: 'counterpoise-state',
+  version: CURRENT_VERSION,
+  house,
+  ...(demo ? { demo } : {}),
+  at,
+  by,
+  sets: {},
+  galleries: {},
+});

@@ -227,6 +227,7 @@ const houseFields = {
   demo: filled(flag, false, 'Whether it is made up for showing and learning.'),
   units: needed(choice(['customary', 'metric']), 'Units that this house speaks.'),
   words: needed(choice(['US', 'UK']), 'Words that this house speaks.'),
+  language: leftOut(choice(['en', 'de']), 'Language of its sheets: en or de. English if left out.'),
   stage: needed(stage, 'The stage, with at least its operatingSide.'),
   rules: filled(houseRules, houseRules.standIn, 'What the house has decided for itself.'),
   brickKinds: filled(list(brickKind, { max: 50 }), [], 'Kinds of brick.'),

@@ -1,5 +1,5 @@
 export type { BlankHouse } from './blank.ts';
-export { blankHouse, blankShow } from './blank.ts';
+export { blankHouse, blankShow, blankState } from './blank.ts';
 export type { ComputeInput } from './compute/compute-input.ts';
 export { computeInput, isComputeName } from './compute/compute-input.ts';
 export type {
@@ -31,8 +31,10 @@ export { readState, readStateValue } from './read-state.ts';
 export type { DocumentRefusal } from './refusal-codes.ts';
 export { DOCUMENT_REFUSALS } from './refusal-codes.ts';
 export { schemaOf } from './schema-of.ts';
+export type { RowOfSets } from './sets-in-row.ts';
+export { setsInRow } from './sets-in-row.ts';
 export type { JsonSchema, ReadMemory } from './shape/shape.ts';
-export type { Unknown } from './unknowns.ts';
-export { unknownsOf } from './unknowns.ts';
+export type { Asked, Unknown } from './unknowns.ts';
+export { askedOf, unknownsOf } from './unknowns.ts';
 export { writeDocument } from './write-document.ts';
 export { orderDocument } from './write-order.ts';

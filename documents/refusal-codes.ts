@@ -222,6 +222,7 @@ const SHOW = {
     'Places miscounted',
     'There are not as many places along the batten as there are units.',
   ),
+  offBatten: code('DOC-117', 'Off the batten', 'The batten ends before the place of the item.'),
 } as const;
 
 /** What a record of how things stand must be. */

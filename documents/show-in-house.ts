@@ -1,7 +1,9 @@
 /** What a show asks of its house: sets, brick kinds, and heights that battens reach. */
-import type { House } from '#house';
+import type { House, Known } from '#house';
 import { purchaseOf } from '#house';
+import type { Metres } from '#quantities';
 import type { Hang, Show } from '#show';
+import { metresText } from './bounds.ts';
 import type { Faults } from './faults.ts';
 import { describe, pathTo } from './json.ts';
 import { refuseUnknown } from './references.ts';
@@ -17,6 +19,7 @@ export const checkShowInHouse = (show: Show, house: House, faults: Faults): void
     const set = { found: hang.set, known, path: pathTo(path, 'set') };
     if (refuseUnknown('setUnknown', set, faults)) continue;
     checkHeights(hang, { path, house }, faults);
+    checkPlaces(hang, { path, house }, faults);
     checkBricks(hang, { path, house }, faults);
   }
   for (const set of Object.keys(show.keptEmpty)) {
@@ -48,6 +51,53 @@ const checkHeights = (hang: Hang, { path, house }: Spot, faults: Faults): void =
   }
   if (hang.deadHungAt?.known) {
     checkReachable(set, hang.deadHungAt.value, { path: pathTo(path, 'deadHungAt'), faults });
+  }
+};
+
+/** The same length may be typed in feet for the batten and in inches for what hangs on it. */
+const SAME_PLACE_M = 1e-9;
+
+type Ends = { readonly left: Known<Metres>; readonly right: Known<Metres> };
+
+const checkOnBatten = (x: number, { left, right }: Ends, path: string, faults: Faults): void => {
+  if (!faults.sound(path)) return;
+  const isPastLeft = left.known && x < left.value - SAME_PLACE_M;
+  const isPastRight = right.known && x > right.value + SAME_PLACE_M;
+  if (!isPastLeft && !isPastRight) return;
+  faults.refuse('offBatten', path, {
+    found: metresText(x),
+    accepted: `a place on the batten, ${boundsText(left, right)}`,
+  });
+};
+
+const boundsText = (left: Known<Metres>, right: Known<Metres>): string =>
+  [
+    left.known ? `from ${metresText(left.value)}` : '',
+    right.known ? `to ${metresText(right.value)}` : '',
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+
+/** Only where the house knows how long the batten is; an end that nobody measured refuses none. */
+const checkPlaces = (hang: Hang, { path, house }: Spot, faults: Faults): void => {
+  const batten = setById(house, hang.set)?.batten;
+  if (batten === undefined) return;
+  for (const [index, { placement, takeoff }] of hang.items.entries()) {
+    const item = pathTo(pathTo(path, 'items'), index);
+    const here = pathTo(item, 'placement');
+    if (placement?.at === 'spread') {
+      checkOnBatten(placement.from, batten, pathTo(here, 'from'), faults);
+      checkOnBatten(placement.to, batten, pathTo(here, 'to'), faults);
+    }
+    for (const [point, x] of (placement?.at === 'points' ? placement.xs : []).entries()) {
+      checkOnBatten(x, batten, pathTo(pathTo(here, 'points'), point), faults);
+    }
+    for (const [unit, { xs }] of (takeoff.by === 'units' ? takeoff.units : []).entries()) {
+      const row = pathTo(pathTo(pathTo(pathTo(item, 'takeoff'), 'units'), unit), 'xs');
+      for (const [place, x] of (xs ?? []).entries()) {
+        checkOnBatten(x, batten, pathTo(row, place), faults);
+      }
+    }
   }
 };
 

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { blankHouse } from './blank.ts';
+import { blankHouse, blankState } from './blank.ts';
 import { house, show } from './provocations/specimens.ts';
 import { readHouseValue } from './read-house.ts';
 import { readShowValue } from './read-show.ts';
-import { unknownsOf } from './unknowns.ts';
+import { readStateValue } from './read-state.ts';
+import { askedOf, unknownsOf } from './unknowns.ts';
 
 const readHouse = (raw: unknown) => {
   const answer = readHouseValue(raw);
@@ -122,5 +123,45 @@ describe('what is unknown', () => {
     expect(asked.map(({ path }) => path).filter((path) => path.endsWith('centre'))).toEqual([
       'hangs.3.items.tower.centre',
     ]);
+  });
+});
+
+describe('what is asked', () => {
+  it('is what is known with what is unknown, and how many sets wait for it', () => {
+    const asked = askedOf(readHouse(house), readShow(show));
+    const unknown = asked.filter(({ isUnknown }) => isUnknown).map(({ path }) => path);
+    expect(unknown).toEqual(unknownsOf(readHouse(house), readShow(show)).map(({ path }) => path));
+    expect(asked.length).toBeGreaterThan(unknown.length);
+    const grip = asked.filter(({ path }) => path.includes('lock.grip'));
+    expect(grip.map(({ path, isUnknown, sets }) => [path, isUnknown, sets])).toEqual([
+      ['lineSets.2.lock.grip', true, 1],
+      ['lineSets.3.lock.grip', true, 1],
+    ]);
+  });
+
+  it('of a rule is asked for every set, and of a brick for those with an arbor', () => {
+    const read = readHouse(house);
+    const setsOf = (path: string) => askedOf(read).find((each) => each.path === path)?.sets;
+    const withArbor = read.lineSets.filter(({ suspension }) => suspension.endsWith('Purchase'));
+    expect(setsOf('rules.lockLimit')).toBe(read.lineSets.length);
+    expect(setsOf(`brickKinds.${read.brickKinds[0]?.id}.mass`)).toBe(withArbor.length);
+    expect(withArbor.length).toBeLessThan(read.lineSets.length);
+  });
+});
+
+describe('a record to begin with', () => {
+  it('reads, and knows nothing of any set', () => {
+    const raw = blankState({
+      house: 'a',
+      demo: false,
+      at: '2026-11-25T14:31:00Z',
+      by: 'head flyperson',
+    });
+    const answer = readStateValue(raw);
+    expect(answer.ok && answer.value.state).toMatchObject({
+      houseId: 'a',
+      sets: {},
+      galleries: {},
+    });
   });
 });

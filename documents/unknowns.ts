@@ -4,6 +4,7 @@
  */
 import type { House, LineSet } from '#house';
 import { purchaseOf } from '#house';
+import { assert } from '#outcome';
 import type { Hang, Item, Show } from '#show';
 import { isObject, pathTo } from './json.ts';
 import * as words from './unknown-words.ts';
@@ -17,29 +18,81 @@ export type Unknown = {
   readonly blocks: string;
 };
 
-export const unknownsOf = (house: House, show?: Show): readonly Unknown[] => [
-  ...among(house.stage, 'stage', words.STAGE, 'the stage'),
-  ...among(house.rules, 'rules', words.RULES, 'the house'),
-  ...house.brickKinds.flatMap((kind) =>
-    among(kind, pathTo('brickKinds', kind.id), words.BRICK, `brick ${kind.id} (${kind.name})`),
-  ),
-  ...(house.spreader ? among(house.spreader, 'spreader', words.SPREADER, 'spreader plates') : []),
-  ...house.galleries.flatMap((gallery) =>
-    among(gallery, pathTo('galleries', gallery.id), words.GALLERY, gallery.name),
-  ),
-  ...house.rails.flatMap((rail) => among(rail, pathTo('rails', rail.id), words.RAIL, rail.name)),
-  ...house.bays.flatMap((bay) =>
-    among(bay, pathTo('bays', bay.id), words.BAY, `head-block bay ${bay.id}`),
-  ),
-  ...house.loftWells.flatMap((well) =>
-    among(well, pathTo('loftWells', well.id), words.LOFT_WELL, `loft well ${well.id}`),
-  ),
-  ...house.equipment.flatMap((aid) =>
-    among(aid, pathTo('equipment', aid.id), words.EQUIPMENT, aid.name),
-  ),
-  ...unknownsOfSets(house.lineSets),
-  ...(show?.hangs ?? []).flatMap(unknownsOfHang),
-];
+/** A value that a house or a show is asked for, and whether it is still unknown. */
+export type Asked = Unknown & {
+  readonly isUnknown: boolean;
+  /** Line sets of which something cannot be said without it. */
+  readonly sets: number;
+};
+
+const asUnknown = ({ path, what, blocks }: Asked): Unknown => ({ path, what, blocks });
+
+export const unknownsOf = (house: House, show?: Show): readonly Unknown[] =>
+  askedOf(house, show)
+    .filter(({ isUnknown }) => isUnknown)
+    .map(asUnknown);
+
+/**
+ * Everything that is asked, known or not, in the order of the house; of a show only what is
+ * unknown, since what its items are asked depends on how they are taken off.
+ */
+export const askedOf = (house: House, show?: Show): readonly Asked[] => {
+  const all = house.lineSets.length;
+  const withArbor = house.lineSets.filter((set) => purchaseOf(set.suspension) !== null).length;
+  const waiting = (sets: number, asked: readonly FoundField[]): readonly Asked[] =>
+    asked.map((each) => ({ ...each, sets }));
+  return [
+    ...waiting(all, among(house.stage, 'stage', words.STAGE, 'the stage')),
+    ...waiting(all, among(house.rules, 'rules', words.RULES, 'the house')),
+    ...waiting(
+      withArbor,
+      house.brickKinds.flatMap((kind) =>
+        among(kind, pathTo('brickKinds', kind.id), words.BRICK, `brick ${kind.id} (${kind.name})`),
+      ),
+    ),
+    ...waiting(
+      withArbor,
+      house.spreader ? among(house.spreader, 'spreader', words.SPREADER, 'spreader plates') : [],
+    ),
+    ...waiting(
+      withArbor,
+      house.galleries.flatMap((gallery) =>
+        among(gallery, pathTo('galleries', gallery.id), words.GALLERY, gallery.name),
+      ),
+    ),
+    ...house.rails.flatMap((rail) =>
+      waiting(
+        house.lineSets.filter(({ railId }) => railId === rail.id).length,
+        among(rail, pathTo('rails', rail.id), words.RAIL, rail.name),
+      ),
+    ),
+    ...house.bays.flatMap((bay) =>
+      waiting(
+        bay.sets.length,
+        among(bay, pathTo('bays', bay.id), words.BAY, `head-block bay ${bay.id}`),
+      ),
+    ),
+    ...waiting(
+      all,
+      house.loftWells.flatMap((well) =>
+        among(well, pathTo('loftWells', well.id), words.LOFT_WELL, `loft well ${well.id}`),
+      ),
+    ),
+    ...waiting(
+      0,
+      house.equipment.flatMap((aid) =>
+        among(aid, pathTo('equipment', aid.id), words.EQUIPMENT, aid.name),
+      ),
+    ),
+    ...askedOfSets(house.lineSets),
+    ...waiting(
+      1,
+      (show?.hangs ?? []).flatMap(unknownsOfHang).map((each) => ({ ...each, isUnknown: true })),
+    ),
+  ];
+};
+
+type FoundField = Unknown & { readonly isUnknown: boolean };
 
 /** Whether a value is plainly unknown; the engine keeps an unknown list as null. */
 const whyUnknown = (value: unknown): { readonly why: string } | undefined => {
@@ -56,13 +109,24 @@ const among = (
   path: string,
   fields: readonly words.FieldWords[],
   owner: string,
-): readonly Unknown[] =>
-  fields.flatMap(({ keys, documentKeys, what, blocks }) => {
+): readonly FoundField[] =>
+  fields.map(({ keys, documentKeys, what, blocks }) => {
     const unknown = whyUnknown(at(holder, keys));
-    if (!unknown) return [];
     const here = (documentKeys ?? keys).reduce(pathTo, path);
-    return [{ path: here, what: `${what} of ${owner}${unknown.why}`, blocks }];
+    const why = unknown?.why ?? '';
+    return {
+      path: here,
+      what: `${what} of ${owner}${why}`,
+      blocks,
+      isUnknown: unknown !== undefined,
+    };
   });
+
+/** Only what is unknown of it. */
+const unknownAmong = (...asked: Parameters<typeof among>): readonly Unknown[] =>
+  among(...asked)
+    .filter(({ isUnknown }) => isUnknown)
+    .map(({ path, what, blocks }) => ({ path, what, blocks }));
 
 const matters = ({ only }: words.FieldWords, { suspension }: LineSet): boolean => {
   if (only === 'purchase') return purchaseOf(suspension) !== null;
@@ -70,15 +134,21 @@ const matters = ({ only }: words.FieldWords, { suspension }: LineSet): boolean =
 };
 
 /** One line for each field of a set type, since what a type does not know none of its sets does. */
-const unknownsOfSets = (sets: readonly LineSet[]): readonly Unknown[] => {
+const askedOfSets = (sets: readonly LineSet[]): readonly Asked[] => {
   const types = [...new Set(sets.map(({ typeId }) => typeId))];
   return types.flatMap((typeId) => {
     const ofType = sets.filter((set) => set.typeId === typeId);
-    return words.LINE_SET.flatMap((field) => {
-      const missing = ofType.filter((set) => matters(field, set) && whyUnknownOf(field, set));
-      return missing.length === 0 ? [] : [unknownOfSets(field, missing, ofType.length)];
-    });
+    return words.LINE_SET.flatMap((field) => askedOfType(field, ofType));
   });
+};
+
+const askedOfType = (field: words.FieldWords, ofType: readonly LineSet[]): readonly Asked[] => {
+  const asked = ofType.filter((set) => matters(field, set));
+  if (asked.length === 0) return [];
+  const missing = asked.filter((set) => whyUnknownOf(field, set));
+  const sets = missing.length;
+  const told = unknownOfSets(field, sets > 0 ? missing : asked, ofType.length);
+  return [{ ...told, isUnknown: sets > 0, sets }];
 };
 
 /** Of a list that is known, the first entry that is not known in full. */
@@ -98,7 +168,8 @@ const unknownOfSets = (
   ofType: number,
 ): Unknown => {
   const { keys, documentKeys, what, blocks } = field;
-  const [first] = missing as readonly [LineSet];
+  const [first] = missing;
+  assert(first !== undefined, 'a value was asked of no set');
   const isWholeType = missing.length === ofType && ofType > 1 && !OF_ONE_SET.has(keys[0] ?? '');
   const holder = isWholeType ? pathTo('setTypes', first.typeId) : pathTo('lineSets', first.id);
   const sets = missing.map(({ id }) => id).join(', ');
@@ -114,11 +185,18 @@ const unknownsOfHang = (hang: Hang): readonly Unknown[] => {
   const path = pathTo('hangs', hang.set);
   const owner = `${hang.name} (line set ${hang.set})`;
   return [
-    ...among(hang, path, words.HANG, owner),
+    ...unknownAmong(hang, path, words.HANG, owner),
     ...hang.trims.flatMap((trim) =>
-      among(trim, pathTo(pathTo(path, 'trims'), trim.name), words.TRIM, `${trim.name} of ${owner}`),
+      unknownAmong(
+        trim,
+        pathTo(pathTo(path, 'trims'), trim.name),
+        words.TRIM,
+        `${trim.name} of ${owner}`,
+      ),
     ),
-    ...(hang.deadHungAt && !hang.deadHungAt.known ? among(hang, path, words.DEAD_HUNG, owner) : []),
+    ...(hang.deadHungAt && !hang.deadHungAt.known
+      ? unknownAmong(hang, path, words.DEAD_HUNG, owner)
+      : []),
     ...hang.items.flatMap((item) => unknownsOfItem(item, hang, path)),
   ];
 };
@@ -128,14 +206,14 @@ const unknownsOfItem = (item: Item, hang: Hang, path: string): readonly Unknown[
   const owner = `${item.name} (line set ${hang.set})`;
   const isLoom = item.takeoff.by === 'loom';
   return [
-    ...(isLoom ? [] : among(item, here, words.ITEM, owner)),
-    ...(isLoom || hasPlaces(item) ? [] : among(item, here, words.PLACEMENT, owner)),
+    ...(isLoom ? [] : unknownAmong(item, here, words.ITEM, owner)),
+    ...(isLoom || hasPlaces(item) ? [] : unknownAmong(item, here, words.PLACEMENT, owner)),
     ...(item.kind === 'tipping' && !hasOwnCentre(item)
-      ? among(item, here, words.CENTRE, owner)
+      ? unknownAmong(item, here, words.CENTRE, owner)
       : []),
     ...unknownsInside(item.takeoff, pathTo(here, 'takeoff'), { owner, item }),
     ...item.releases.flatMap((release, index) =>
-      among(release, pathTo(pathTo(here, 'releases'), index), words.RELEASE, owner),
+      unknownAmong(release, pathTo(pathTo(here, 'releases'), index), words.RELEASE, owner),
     ),
   ];
 };

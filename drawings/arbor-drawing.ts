@@ -1,6 +1,8 @@
 /** One arbor on its wall: galleries and heights, where it was recorded, where trims put it. */
+
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import { arborOutline, arborPlates, arborSpan } from './arbor-shapes.ts';
 import type { Box } from './boxes.ts';
 import { freeBox } from './boxes.ts';
@@ -87,7 +89,7 @@ const floorShapes = (house: House, frame: ArborFrame): readonly Shape[] => {
     lettering(
       0,
       deckY + letter * 1.2,
-      `${tradeWord(house, 'deck')} ${heightWords(house, 0)}`,
+      phrase(house, 'deck {at}', { at: heightWords(house, 0) }),
       letter,
       {
         pen: 'ink2',
@@ -194,7 +196,7 @@ const recordedPlates = (
 /** The arbor on its wall with the galleries: where it was recorded, and where the trims put it. */
 export const arborDrawing = (set: SetAssessment, house: House, options: ArborOptions): Drawing => {
   const { width, height } = options;
-  const title = `${tradeWord(house, 'arbor')} of set ${set.lineSet.id} on its wall`;
+  const title = phrase(house, 'arbor of set {id} on its wall', { id: set.lineSet.id });
   if (set.lineSet.arbor === null) {
     return emptyDrawing(title, suspensionSentence(set.lineSet, house), options);
   }

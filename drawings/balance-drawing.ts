@@ -1,6 +1,8 @@
 /** The balance drawing put together: ground, regions, curve, and last the words. */
+
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import type { BalanceFrame } from './balance-frame.ts';
 import { balanceFrame } from './balance-frame.ts';
 import { bandShapes, groundShapes } from './balance-ground.ts';
@@ -13,7 +15,7 @@ import {
   regionLabel,
   rootLabel,
 } from './balance-labels.ts';
-import { curveShapes, regionShapes } from './balance-line.ts';
+import { besideShapes, curveShapes, regionShapes } from './balance-line.ts';
 import { openRegions } from './balance-regions.ts';
 import type { BalanceSubject } from './balance-subject.ts';
 import { balanceSubject } from './balance-subject.ts';
@@ -36,6 +38,8 @@ export type BalanceOptions = {
   };
   /** Index in `plan.after`: the curve once that has left in view. */
   readonly after?: number;
+  /** Another set, or the same as it was before: its curve lies behind, thin and dashed. */
+  readonly beside?: { readonly set: SetAssessment; readonly house: House };
 };
 
 /** Roots nearer than this to a jump are told by the jump's own label. */
@@ -75,10 +79,12 @@ export const balanceDrawing = (
   options: BalanceOptions,
 ): Drawing => {
   const { width, height } = options;
-  const title = `Imbalance against height, set ${set.lineSet.id}`;
+  const title = phrase(house, 'Imbalance against height, set {id}', { id: set.lineSet.id });
   const subject = balanceSubject(set, house, options.after);
-  if ('needs' in subject) return emptyDrawing(title, needsSentence(subject.needs), options);
-  const frame = balanceFrame(subject, house, options);
+  if ('needs' in subject) return emptyDrawing(title, needsSentence(subject.needs, house), options);
+  const beside = options.beside && balanceSubject(options.beside.set, options.beside.house);
+  const other = beside === undefined || 'needs' in beside ? null : beside;
+  const frame = balanceFrame(subject, house, options, other?.stretches);
   const regions = openRegions(subject.stretches, subject.lockN);
   return {
     width,
@@ -88,6 +94,7 @@ export const balanceDrawing = (
       ...bandShapes(frame, subject),
       ...regionShapes(frame, regions, subject.lockN ?? 0),
       ...groundShapes(frame, house),
+      ...(other === null ? [] : [besideShapes(frame, other)]),
       ...curveShapes(frame, subject),
       ...labelShapes(frame, subject, house, options),
     ],

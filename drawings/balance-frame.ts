@@ -1,6 +1,8 @@
 /** The field of a balance drawing: heights upward, arbor heavy to the side of the arbor. */
+
 import type { House } from '#house';
 import { FOOT } from '#quantities';
+import { phrase } from '#texts';
 import { legendLines } from './balance-legend.ts';
 import type { BalanceSubject } from './balance-subject.ts';
 import type { Box } from './boxes.ts';
@@ -32,14 +34,17 @@ const EDGE = 1.06;
 const TICK_APART = 3;
 
 const headingsOf = (house: House): BalanceFrame['headings'] => ({
-  arbor: [tradeWord(house, 'arborHeavy'), 'wants to go out'],
-  batten: [tradeWord(house, 'battenHeavy'), 'wants to come in'],
+  arbor: [tradeWord(house, 'arborHeavy'), phrase(house, 'wants to go out')],
+  batten: [tradeWord(house, 'battenHeavy'), phrase(house, 'wants to come in')],
 });
 
 /** The furthest that the drawing must reach on either side, N. */
-const reachOf = ({ stretches, lockN, handsN }: BalanceSubject) => {
+const reachOf = (
+  { stretches, lockN, handsN }: BalanceSubject,
+  beside: BalanceSubject['stretches'],
+) => {
   const bandsN = Math.max(lockN ?? 0, handsN ?? 0);
-  const ends = stretches.flatMap(({ from, to }) => [from, to]);
+  const ends = [...stretches, ...beside].flatMap(({ from, to }) => [from, to]);
   return {
     arborN: Math.max(bandsN, ...ends.map(({ lowN, doubtN }) => doubtN - lowN)) * EDGE,
     battenN: Math.max(bandsN, ...ends.map(({ highN, doubtN }) => highN + doubtN)) * EDGE,
@@ -86,6 +91,8 @@ export const balanceFrame = (
     readonly letter: number;
     readonly scale?: HeightScale;
   },
+  /** Another curve that is to lie on the same axes. */
+  beside: BalanceSubject['stretches'] = [],
 ): BalanceFrame => {
   const { width, height, letter } = options;
   const lowM = subject.set.lowStop;
@@ -101,7 +108,8 @@ export const balanceFrame = (
     Math.max(...[...headings.arbor, ...headings.batten].map((each) => textWidth(each, letter))) +
     letter;
   const fieldWidth = width - left - 2;
-  const { arborRoom, perNewton } = acrossScale(reachOf(subject), { width: fieldWidth, leastSide });
+  const reach = reachOf(subject, beside);
+  const { arborRoom, perNewton } = acrossScale(reach, { width: fieldWidth, leastSide });
   const arborSide = house.stage.operatingSide === 'stageRight' ? -1 : 1;
   const zeroX = arborSide === -1 ? left + arborRoom : left + fieldWidth - arborRoom;
   const yOf = (heightM: number) => heightToY(scale, heightM);

@@ -1,5 +1,7 @@
 /** What lies beneath the curve: heights ruled across, bands of lock and hands, stops and zero. */
+
 import type { House } from '#house';
+import { phrase } from '#texts';
 import type { BalanceFrame } from './balance-frame.ts';
 import type { BalanceSubject } from './balance-subject.ts';
 import { heightWords } from './printed.ts';
@@ -63,7 +65,7 @@ const stopShapes = (frame: BalanceFrame, house: House): readonly Shape[] => {
   const right = field.x + field.width;
   const edge = { stroke: 'ink', weight: 'thick' } as const;
   const words = { pen: 'ink2' } as const;
-  const high = `high stop ${heightWords(house, highM)}`;
+  const high = phrase(house, 'high stop {at}', { at: heightWords(house, highM) });
   return [
     line(field.x, yOf(highM), right, yOf(highM), edge),
     line(field.x, yOf(lowM), right, yOf(lowM), edge),

@@ -1,6 +1,8 @@
 /** Words on the curve, each where it covers neither the curve nor other words. */
+
 import type { Jump } from '#balance';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import type { BalanceFrame } from './balance-frame.ts';
 import { curvePoint } from './balance-line.ts';
 import type { OpenRegion } from './balance-regions.ts';
@@ -135,22 +137,30 @@ export const jumpLabel = (before: Placed, jump: Jump, context: LabelContext): Pl
 const spanWords = (region: OpenRegion, frame: BalanceFrame, house: House): string => {
   const { fromM, toM, crossesAt } = region;
   const low = crossesAt.includes(fromM)
-    ? `about ${roughHeightWords(house, fromM, 'down')}`
+    ? phrase(house, 'about {roughHeight}', {
+        roughHeight: roughHeightWords(house, fromM, 'down'),
+      })
     : heightWords(house, fromM);
   const high = crossesAt.includes(toM)
-    ? `about ${roughHeightWords(house, toM, 'up')}`
+    ? phrase(house, 'about {roughHeight}', {
+        roughHeight: roughHeightWords(house, toM, 'up'),
+      })
     : heightWords(house, toM);
   const isFromLow = fromM <= frame.lowM;
   const isToHigh = toM >= frame.highM;
-  if (isFromLow && isToHigh) return 'over the whole travel';
-  if (isFromLow) return `below ${high}`;
-  return isToHigh ? `above ${low}` : `${low} to ${high}`;
+  if (isFromLow && isToHigh) return phrase(house, 'over the whole travel');
+  if (isFromLow) return phrase(house, 'below {high}', { high });
+  return isToHigh
+    ? phrase(house, 'above {low}', { low })
+    : phrase(house, '{low} to {high}', { low, high });
 };
 
 const sizeWords = ({ mostN, leastN, crossesAt }: OpenRegion, house: House): string => {
   const [most, least] = [loadWords(house, mostN), loadWords(house, leastN)];
-  if (crossesAt.length > 0) return `up to ${most}`;
-  return most === least ? most : `${most.replace(/[^\d.]+$/, '')} to ${least}`;
+  if (crossesAt.length > 0) return phrase(house, 'up to {most}', { most });
+  return most === least
+    ? most
+    : phrase(house, '{most} to {least}', { most: most.replace(/[^\d.,]+$/, ''), least });
 };
 
 type LabelContext = {
@@ -167,7 +177,9 @@ const regionLines = (
 ): readonly BlockLine[] => {
   const bricks = tradeWord(house, 'bricks');
   const load =
-    subject.load === 'show' ? `all ${bricks} on,` : `${tradeWord(house, 'pipeWeight')} only,`;
+    subject.load === 'show'
+      ? phrase(house, 'all {bricks} on,', { bricks })
+      : phrase(house, 'pipe weight only,');
   const span = `${spanWords(region, frame, house)}:`;
   const size = sizeWords(region, house);
   const side = heavySide(house, region.side);
@@ -241,7 +253,7 @@ export const regionLabel = (
   const { letter, field } = frame;
   const pad = letter * 0.5;
   const wedge = letter * 1.1;
-  const head = textBlock([{ text: 'Not held', strong: true }], letter, {
+  const head = textBlock([{ text: phrase(context.house, 'Not held'), strong: true }], letter, {
     pen: 'red',
     backed: false,
   });
@@ -279,8 +291,12 @@ export const rootLabel = (
   const dot = circle(x, y, ROOT_RADIUS, { fill: 'solid' });
   const block: TextBlock = textBlock(
     [
-      { text: `zero near ${roughHeightWords(house, root.height)}` },
-      { text: root.settles ? 'and settles' : 'and runs' },
+      {
+        text: phrase(house, 'zero near {roughHeight}', {
+          roughHeight: roughHeightWords(house, root.height),
+        }),
+      },
+      { text: root.settles ? phrase(house, 'and settles') : phrase(house, 'and runs') },
     ],
     frame.letter,
     { pen: 'ink2' },
@@ -309,7 +325,10 @@ export const contactLabel = (
   const rise = frame.yOf(fromM) - frame.yOf(toM);
   if (from.highN <= from.lowN || rise < frame.letter) return before;
   const block = textBlock(
-    [{ text: `rests on the ${tradeWord(house, 'deck')}:` }, { text: 'anything between the lines' }],
+    [
+      { text: phrase(house, 'rests on the deck:') },
+      { text: phrase(house, 'anything between the lines') },
+    ],
     frame.letter,
     { pen: 'ink2' },
   );
@@ -335,10 +354,16 @@ export const nowLabel = (
   const [one, other] = [curvePoint(frame, lowN, heightM), curvePoint(frame, highN, heightM)];
   const words =
     lowN === highN
-      ? [`Now ${imbalanceWords(house, lowN)}`]
-      : [`Now ${imbalanceWords(house, lowN)}`, `to ${imbalanceWords(house, highN)}`];
+      ? [phrase(house, 'Now {imbalance}', { imbalance: imbalanceWords(house, lowN) })]
+      : [
+          phrase(house, 'Now {imbalance}', { imbalance: imbalanceWords(house, lowN) }),
+          phrase(house, 'to {imbalance}', { imbalance: imbalanceWords(house, highN) }),
+        ];
   const block = textBlock(
-    [...words, `at ${heightWords(house, heightM)}`].map((text) => ({ text, strong: true })),
+    [...words, phrase(house, 'at {at}', { at: heightWords(house, heightM) })].map((text) => ({
+      text,
+      strong: true,
+    })),
     frame.letter,
     { pen: 'blue' },
   );

@@ -1,5 +1,7 @@
 /** What the bands and fine lines of a balance drawing are, in words under its low stop. */
+
 import type { House } from '#house';
+import { phrase } from '#texts';
 import type { BalanceSubject } from './balance-subject.ts';
 import { textWidth } from './lettering.ts';
 import { heightWords, limitWords } from './printed.ts';
@@ -9,18 +11,21 @@ const sentencesOf = (
   house: House,
 ): readonly string[] => {
   const people = house.rules.peoplePerHandLine;
-  const count = people.known ? ` of ${people.value}` : '';
+  const count = people.known ? phrase(house, ' of {value}', { value: people.value }) : '';
   const isDoubtful = stretches.some(({ from, to }) => from.doubtN > 0 || to.doubtN > 0);
   return [
-    `low stop ${heightWords(house, set.lowStop)}`,
+    phrase(house, 'low stop {at}', { at: heightWords(house, set.lowStop) }),
     lockN === null
-      ? 'the house gives no limit for the lock'
-      : `hatched: lock, ${limitWords(house, lockN)} each way`,
+      ? phrase(house, 'the house gives no limit for the lock')
+      : phrase(house, 'hatched: lock, {at} each way', { at: limitWords(house, lockN) }),
     handsN === null
-      ? 'reach of hands not given'
+      ? phrase(house, 'reach of hands not given')
       : // The force first: "2, 100 lbf" would read as two thousand.
-        `dots: ${limitWords(house, handsN)}, hands${count}; they do not hold`,
-    ...(isDoubtful ? ['fine lines: given tolerances at their worst'] : []),
+        phrase(house, 'dots: {at}, hands{count}; they do not hold', {
+          at: limitWords(house, handsN),
+          count,
+        }),
+    ...(isDoubtful ? [phrase(house, 'fine lines: given tolerances at their worst')] : []),
   ];
 };
 

@@ -130,6 +130,21 @@ const mark = (frame: BalanceFrame, imbalanceN: number, heightM: number): Shape =
   return circle(x, y, MARK_RADIUS, { stroke: 'ink', weight: 'mid', fill: 'paper' });
 };
 
+/** Another curve on the same axes: thin and dashed, jumps and all, so that it stays behind. */
+export const besideShapes = (
+  frame: BalanceFrame,
+  { stretches }: Pick<BalanceSubject, 'stretches'>,
+): Shape =>
+  group(
+    stretches.flatMap(({ fromM, toM, from, to }, index) => {
+      const next = stretches[index + 1];
+      const ends = [curvePoint(frame, from.valueN, fromM), curvePoint(frame, to.valueN, toM)];
+      const jump = next === undefined ? [] : [curvePoint(frame, next.from.valueN, next.fromM)];
+      return [polyline([...ends, ...jump], { stroke: 'ink2', weight: 'thin', dash: 'hidden' })];
+    }),
+    { part: 'beside' },
+  );
+
 export const curveShapes = (
   frame: BalanceFrame,
   { stretches, curve, trims, lockN }: BalanceSubject,

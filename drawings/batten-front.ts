@@ -2,9 +2,11 @@
  * The batten from the house, for the people on the deck who tie things to it: everything at its
  * true place across the stage, with its distance from the centre line. Heights are not to scale.
  */
+
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
 import { formatLength, metres } from '#quantities';
+import { phrase } from '#texts';
 import { emptyDrawing } from './empty-drawing.ts';
 import type { HangingItem } from './hanging-points.ts';
 import { hangingItems, placesOf } from './hanging-points.ts';
@@ -15,7 +17,6 @@ import type { Drawing, Shape } from './shape.ts';
 import { circle, group, lettering, line, rect } from './shape.ts';
 import type { TextBlock } from './text-block.ts';
 import { textBlock } from './text-block.ts';
-import { tradeWord } from './trade-words.ts';
 
 export type FrontOptions = {
   readonly width: number;
@@ -38,7 +39,7 @@ const MARGIN_LETTERS = 2.2;
 
 /** Distance from the centre line without its side: the side is where it stands on the drawing. */
 export const fromCentre = (acrossM: number, house: House): string =>
-  formatLength(metres(Math.abs(acrossM)), house.units);
+  formatLength(metres(Math.abs(acrossM)), house);
 
 const frameOf = (
   { left, right }: { left: number; right: number },
@@ -117,13 +118,13 @@ const sizeWords = ({ item, tag }: HangingItem, house: House): readonly string[] 
   const tall = drop.known
     ? drop.value === 0
       ? []
-      : [`${formatLength(drop.value, house.units)} tall`]
-    : ['height not given'];
+      : [phrase(house, '{length} tall', { length: formatLength(drop.value, house) })]
+    : [phrase(house, 'height not given')];
   const picks = pick.known
     ? pick.value === 0
-      ? 'tied direct'
-      : `picks ${formatLength(pick.value, house.units)}`
-    : 'pick length not given';
+      ? phrase(house, 'tied direct')
+      : phrase(house, 'picks {length}', { length: formatLength(pick.value, house) })
+    : phrase(house, 'pick length not given');
   return [`${tag}  ${item.name}`, [...tall, picks].join(', ')];
 };
 
@@ -229,12 +230,18 @@ const liftLineShapes = (
     ];
   });
 
-const sideShapes = (frame: FrontFrame, y: number): readonly Shape[] => {
+const sideShapes = (frame: FrontFrame, y: number, house: House): readonly Shape[] => {
   const style = { pen: 'ink2' } as const;
   return [
-    lettering(0, y, 'stage right', frame.letter, style),
-    lettering(frame.width, y, 'stage left', frame.letter, { ...style, anchor: 'end' }),
-    lettering(frame.width / 2, y, 'centre line', frame.letter, { ...style, anchor: 'middle' }),
+    lettering(0, y, phrase(house, 'stage right'), frame.letter, style),
+    lettering(frame.width, y, phrase(house, 'stage left'), frame.letter, {
+      ...style,
+      anchor: 'end',
+    }),
+    lettering(frame.width / 2, y, phrase(house, 'centre line'), frame.letter, {
+      ...style,
+      anchor: 'middle',
+    }),
   ];
 };
 
@@ -246,9 +253,9 @@ export const battenFrontDrawing = (
 ): Drawing => {
   const { width, letter } = options;
   const { batten, lineXs, id } = set.lineSet;
-  const title = `${tradeWord(house, 'batten')} of set ${id} from the house`;
+  const title = phrase(house, 'batten of set {id} from the house', { id });
   if (!batten.left.known || !batten.right.known) {
-    const sentence = `The ends of the ${tradeWord(house, 'batten')} are not given.`;
+    const sentence = phrase(house, 'The ends of the batten are not given.');
     return emptyDrawing(title, sentence, { ...options, height: letter * 4 });
   }
   const frame = frameOf({ left: batten.left.value, right: batten.right.value }, options);
@@ -273,7 +280,7 @@ export const battenFrontDrawing = (
         weight: 'thin',
         dash: 'centre',
       }),
-      ...sideShapes(frame, letter),
+      ...sideShapes(frame, letter, house),
       ...lines.shapes,
       ...battenShapes(frame, battenY),
       ...liftLineShapes(lineXs ?? [], frame, battenY),
@@ -288,10 +295,16 @@ export const battenFrontDrawing = (
         units: house.units,
         letter,
       }),
-      lettering(width, foot + letter * 1.1, 'across to scale, heights not to scale', letter, {
-        anchor: 'end',
-        pen: 'ink2',
-      }),
+      lettering(
+        width,
+        foot + letter * 1.1,
+        phrase(house, 'across to scale, heights not to scale'),
+        letter,
+        {
+          anchor: 'end',
+          pen: 'ink2',
+        },
+      ),
     ],
   };
 };

@@ -1,6 +1,8 @@
 /** What hangs below the pipe at its true place: points by their letters, patches as combs. */
+
 import type { PlacedLoad } from '#assessment';
 import type { Load } from '#beam';
+import { phrase } from '#texts';
 import type { BattenSubject } from './batten-frame.ts';
 import { fromCentre } from './batten-front.ts';
 import { tagOf } from './hanging-points.ts';
@@ -138,7 +140,7 @@ const comb = (
     ? ({ stroke: 'blue', weight: 'pencil' } as const)
     : ({ stroke: 'ink', weight: 'thin' } as const);
   const teeth = Math.max(2, Math.round((to - from) / TEETH_APART));
-  const words = `${tag}  ${massWords(house, load.mass)} spread`;
+  const words = phrase(house, '{tag}  {at} spread', { tag, at: massWords(house, load.mass) });
   const width = textWidth(words, letter, { weight: 'strong' }) + 8;
   const x = quietPlace({ from, to, width, hangers });
   return [
@@ -220,7 +222,9 @@ const itemWords = (subject: BattenSubject): readonly string[] => {
 /** The letters, and all of it in one figure; names run on where there is room. */
 export const loadsKey = (subject: BattenSubject, top: number): LoadsTier => {
   const { letter, width, state, house, isNarrow } = subject;
-  const whole = `${massWords(house, state.mass)} with pipe and fittings, which are not drawn`;
+  const whole = phrase(house, '{at} with pipe and fittings, which are not drawn', {
+    at: massWords(house, state.mass),
+  });
   const entries = [...itemWords(subject), whole];
   const texts = isNarrow
     ? entries.flatMap((entry) => linesOfText(entry, letter, width))

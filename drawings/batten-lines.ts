@@ -1,5 +1,7 @@
 /** Lift lines above a batten: pull as width and number, slack drawn loose and named. */
+
 import type { LineState } from '#assessment';
+import { phrase } from '#texts';
 import type { BattenSubject } from './batten-frame.ts';
 import { fromCentre } from './batten-front.ts';
 import { tensionWords } from './batten-words.ts';
@@ -32,13 +34,14 @@ const labelsOf = (each: LineState, index: number, subject: BattenSubject): reado
   const distance = isNarrow ? '' : `, ${fromCentre(each.x, house)}`;
   const was = before?.lines[index];
   const doubt = each.uncertainty === null ? '' : `± ${tensionWords(house, each.uncertainty)}`;
-  const wasWords = was === undefined ? '' : was.slack ? 'slack' : tensionWords(house, was.tension);
-  const third = was === undefined ? doubt : `was ${wasWords}`;
-  const name = `line ${index + 1}${distance}`;
+  const wasWords =
+    was === undefined ? '' : was.slack ? phrase(house, 'slack') : tensionWords(house, was.tension);
+  const third = was === undefined ? doubt : phrase(house, 'was {wasWords}', { wasWords });
+  const name = phrase(house, 'line {index}{distance}', { index: index + 1, distance });
   return [
     { words: name, strong: false, pen: 'ink2' },
     {
-      words: each.slack ? 'SLACK' : tensionWords(house, each.tension),
+      words: each.slack ? phrase(house, 'SLACK') : tensionWords(house, each.tension),
       strong: true,
       pen: 'ink',
     },

@@ -2,8 +2,10 @@
  * A batten on its lift lines from the house: what each line pulls, what hangs, how the pipe bends.
  * Across is to scale, heights are not, and how much larger the bend is drawn stands beside it.
  */
+
 import type { SetStructure, StructureState } from '#assessment';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import { bentPipe } from './batten-bent.ts';
 import {
   type BattenLoadsOptions,
@@ -26,7 +28,6 @@ import type { Drawing, Shape } from './shape.ts';
 import { group, lettering, line, rect } from './shape.ts';
 import { widthWords } from './tension-width.ts';
 import { LEADING, textBlock } from './text-block.ts';
-import { tradeWord } from './trade-words.ts';
 
 /** A drawing that a hand can be laid on: where a place across the stage is, and the loads' band. */
 export type BattenLoadsDrawing = Drawing & {
@@ -45,11 +46,20 @@ const sides = ({ width, letter, house, isNarrow }: BattenSubject): readonly Shap
   const isRight = house.stage.operatingSide === 'stageRight';
   const [right, left] = isNarrow
     ? ['', '']
-    : [isRight ? ', to the head block' : '', isRight ? '' : ', to the head block'];
+    : [
+        isRight ? phrase(house, ', to the head block') : '',
+        isRight ? '' : phrase(house, ', to the head block'),
+      ];
   return [
-    lettering(0, letter, `stage right${right}`, letter, style),
-    lettering(width, letter, `stage left${left}`, letter, { ...style, anchor: 'end' }),
-    lettering(width / 2, letter, 'centre line', letter, { ...style, anchor: 'middle' }),
+    lettering(0, letter, phrase(house, 'stage right{right}', { right }), letter, style),
+    lettering(width, letter, phrase(house, 'stage left{left}', { left }), letter, {
+      ...style,
+      anchor: 'end',
+    }),
+    lettering(width / 2, letter, phrase(house, 'centre line'), letter, {
+      ...style,
+      anchor: 'middle',
+    }),
   ];
 };
 
@@ -84,11 +94,11 @@ const sentences = (
   };
 };
 
-const scaleWords = (times: number): string => {
-  if (times === 1) return 'the pipe is drawn as it bends';
+const scaleWords = (times: number, house: House): string => {
+  if (times === 1) return phrase(house, 'the pipe is drawn as it bends');
   return times > 1
-    ? `bending drawn ${times} times as large`
-    : `bending drawn 1/${Math.round(1 / times)} as large`;
+    ? phrase(house, 'bending drawn {times} times as large', { times })
+    : phrase(house, 'bending drawn 1/{times} as large', { times: Math.round(1 / times) });
 };
 
 /** What is read off it: bending against what is allowed, sag, and how it is drawn. */
@@ -98,12 +108,18 @@ const said = (subject: BattenSubject, times: number, top: number): Stack => {
   const { lineLimitN, house, isNarrow, before } = subject;
   const limit =
     lineLimitN === null
-      ? 'what a line may carry is not known'
-      : `a line may carry ${tensionWords(house, lineLimitN, 'down')}`;
+      ? phrase(house, 'what a line may carry is not known')
+      : phrase(house, 'a line may carry {tension}', {
+          tension: tensionWords(house, lineLimitN, 'down'),
+        });
   const sag = sagWords(solved, subject);
-  const was = before === undefined ? '' : ', with two dots: as it was';
-  const key = `${scaleWords(times)}: ${sag}. Line of dashes and dots: level${was}.`;
-  const lines = `${limit.charAt(0).toUpperCase()}${limit.slice(1)}; ${widthWords(lineLimitN)}.`;
+  const was = before === undefined ? '' : phrase(house, ', with two dots: as it was');
+  const key = phrase(house, '{scale}: {sag}. Line of dashes and dots: level{was}.', {
+    scale: scaleWords(times, house),
+    sag,
+    was,
+  });
+  const lines = `${limit.charAt(0).toUpperCase()}${limit.slice(1)}; ${widthWords(lineLimitN, house)}.`;
   const upper = `${key.charAt(0).toUpperCase()}${key.slice(1)}`;
   return sentences(
     [
@@ -133,7 +149,9 @@ const foot = ({ perMetre, house, letter, width, isNarrow }: BattenSubject, y: nu
     units: house.units,
     letter,
   });
-  const words = isNarrow ? 'heights not to scale' : 'across to scale, heights not to scale';
+  const words = isNarrow
+    ? phrase(house, 'heights not to scale')
+    : phrase(house, 'across to scale, heights not to scale');
   return {
     shapes: [
       bar,
@@ -152,7 +170,7 @@ const noAnswer = (subject: BattenSubject, top: number): Stack => {
   const block = textBlock(
     [
       ...linesOfText(reason, letter, room - letter * 4).map((text) => ({ text })),
-      { text: 'No figures are given.' },
+      { text: phrase(house, 'No figures are given.') },
     ],
     letter,
     { backed: false },
@@ -246,13 +264,21 @@ export const battenLoadsDrawing = (
 };
 
 const titleOf = ({ state, house }: BattenSubject): string => {
-  const subject = `${tradeWord(house, 'batten')} on its lines, ${state.name}`;
+  const subject = phrase(house, 'batten on its lines, {name}', { name: state.name });
   if ('unstable' in state.beam) {
     const { word, reason } = noAnswerWords(state.beam.unstable, house);
     return `${subject}: ${word}. ${reason}`;
   }
   const lines = state.lines.map(({ tension, slack }, index) =>
-    slack ? `line ${index + 1} slack` : `line ${index + 1} ${tensionWords(house, tension)}`,
+    slack
+      ? phrase(house, 'line {index} slack', { index: index + 1 })
+      : phrase(house, 'line {index} {tension}', {
+          index: index + 1,
+          tension: tensionWords(house, tension),
+        }),
   );
-  return `${subject}, from stage right: ${lines.join(', ')}`;
+  return phrase(house, '{subject}, from stage right: {lines}', {
+    subject,
+    lines: lines.join(', '),
+  });
 };

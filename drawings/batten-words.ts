@@ -1,4 +1,5 @@
 /** Places, small lengths, tensions and moments as they are lettered along a batten. */
+
 import type { House } from '#house';
 import {
   formatForce,
@@ -10,6 +11,7 @@ import {
   newtons,
   type Rounding,
 } from '#quantities';
+import { phrase } from '#texts';
 
 const MILLIMETRE = 1e-3;
 const CENTIMETRE = 1e-2;
@@ -18,16 +20,16 @@ const ON_CENTRE_M = 0.0016;
 
 /** A distance across the stage with its side: 4'-6" stage left. */
 export const placeWords = (house: House, acrossM: number): string => {
-  if (Math.abs(acrossM) < ON_CENTRE_M) return 'on the centre line';
-  const side = acrossM < 0 ? 'stage right' : 'stage left';
-  return `${formatLength(metres(Math.abs(acrossM)), house.units)} ${side}`;
+  if (Math.abs(acrossM) < ON_CENTRE_M) return phrase(house, 'on the centre line');
+  const side = acrossM < 0 ? phrase(house, 'stage right') : phrase(house, 'stage left');
+  return `${formatLength(metres(Math.abs(acrossM)), house)} ${side}`;
 };
 
 /** Where something comes out of a reckoning: to an inch or a centimetre, more would be a pose. */
 export const roughPlaceWords = (house: House, acrossM: number): string => {
   if (house.units === 'customary') return placeWords(house, Math.round(acrossM / INCH) * INCH);
-  if (Math.abs(acrossM) < CENTIMETRE / 2) return 'on the centre line';
-  const side = acrossM < 0 ? 'stage right' : 'stage left';
+  if (Math.abs(acrossM) < CENTIMETRE / 2) return phrase(house, 'on the centre line');
+  const side = acrossM < 0 ? phrase(house, 'stage right') : phrase(house, 'stage left');
   return `${Math.abs(acrossM).toFixed(2)}${NO_BREAK_SPACE}m ${side}`;
 };
 
@@ -39,18 +41,20 @@ export const smallLengthWords = (
 ): string => {
   const sizeM = Math.abs(lengthM);
   if (house.units === 'customary') {
-    return formatLength(metres(sizeM), house.units, { round, customaryLength: 'inches' });
+    return formatLength(metres(sizeM), house, { round, customaryLength: 'inches' });
   }
   const steps = { up: Math.ceil, down: Math.floor, nearest: Math.round }[round];
   // A millimetre that binary fractions made a hair more than itself is one millimetre.
-  return `${steps(Number((sizeM / MILLIMETRE).toFixed(6)))}${NO_BREAK_SPACE}mm`;
+  return phrase(house, '{steps}\u00A0mm', {
+    steps: steps(Number((sizeM / MILLIMETRE).toFixed(6))),
+  });
 };
 
 export const tensionWords = (house: House, tensionN: number, round: Rounding = 'up'): string =>
-  formatForce(newtons(tensionN), house.units, { round });
+  formatForce(newtons(tensionN), house, { round });
 
 export const momentWords = (house: House, momentNm: number, round: Rounding = 'up'): string =>
-  formatQuantity('moment', Math.abs(momentNm), house.units, { round });
+  formatQuantity('moment', Math.abs(momentNm), house, { round });
 
 export const shareWords = (share: number, round: Rounding = 'up'): string =>
   formatQuantity('ratio', share, 'metric', { round });

@@ -1,15 +1,18 @@
 /** What the drawing says of bending and sag, in sentences. */
+
 import type { BattenSolution } from '#beam';
+import type { House } from '#house';
 import { unreachable } from '#outcome';
+import { phrase } from '#texts';
 import type { BattenSubject } from './batten-frame.ts';
 import { momentWords, roughPlaceWords, shareWords, smallLengthWords } from './batten-words.ts';
 
-const methodWords = (method: 'plastic' | 'firstYield'): string => {
+const methodWords = (method: 'plastic' | 'firstYield', house: House): string => {
   switch (method) {
     case 'plastic':
-      return 'full plastic moment';
+      return phrase(house, 'full plastic moment');
     case 'firstYield':
-      return 'first yield';
+      return phrase(house, 'first yield');
     default:
       return unreachable(method);
   }
@@ -21,18 +24,31 @@ export const utilisationWords = (
   { house, structure, isNarrow }: BattenSubject,
 ): string => {
   if (allowable === null || utilisation === null) {
-    return 'How much bending the pipe may take is not known.';
+    return phrase(house, 'How much bending the pipe may take is not known.');
   }
   const { value, x, allowed, atSplice } = utilisation;
   const place = roughPlaceWords(house, x);
   const most = momentWords(house, allowed, 'down');
   const share =
     value > 1
-      ? `Bending is past what is allowed: ${shareWords(value)} of ${most}`
-      : `Bending uses ${shareWords(value)} of the ${most} allowed`;
-  const where = `${atSplice ? ' at the splice' : ''} ${place}`;
-  const wall = structure.wall === null ? 'wall not said' : `${structure.wall} wall`;
-  const method = `${methodWords(allowable.method)} over ${allowable.factor}, ${wall}`;
+      ? phrase(house, 'Bending is past what is allowed: {share} of {most}', {
+          share: shareWords(value),
+          most,
+        })
+      : phrase(house, 'Bending uses {share} of the {most} allowed', {
+          share: shareWords(value),
+          most,
+        });
+  const where = atSplice ? phrase(house, ' at the splice {place}', { place }) : ` ${place}`;
+  const wall =
+    structure.wall === null
+      ? phrase(house, 'wall not said')
+      : phrase(house, '{wall} wall', { wall: structure.wall });
+  const method = phrase(house, '{method} over {factor}, {wall}', {
+    method: methodWords(allowable.method, house),
+    factor: allowable.factor,
+    wall,
+  });
   return isNarrow ? `${share},${where}.` : `${share},${where} (${method}).`;
 };
 
@@ -41,11 +57,18 @@ export const sagWords = ({ sag, deflection }: BattenSolution, { house }: BattenS
   const place = roughPlaceWords(house, max.x);
   const lowest =
     max.value > 0
-      ? `lowest ${smallLengthWords(house, max.value, 'up')} below level, ${place}`
-      : `nowhere below level, least above it ${smallLengthWords(house, min.value, 'up')}`;
+      ? phrase(house, 'lowest {smallLength} below level, {place}', {
+          smallLength: smallLengthWords(house, max.value, 'up'),
+          place,
+        })
+      : phrase(house, 'nowhere below level, least above it {smallLength}', {
+          smallLength: smallLengthWords(house, min.value, 'up'),
+        });
   const between =
     sag === null
       ? ''
-      : `; sags ${smallLengthWords(house, sag.value, 'up')} at most between two lines`;
+      : phrase(house, '; sags {smallLength} at most between two lines', {
+          smallLength: smallLengthWords(house, sag.value, 'up'),
+        });
   return `${lowest}${between}`;
 };

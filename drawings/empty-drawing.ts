@@ -1,4 +1,5 @@
 /** A drawing that cannot be made yet: its datum line, and one sentence of what to enter. */
+import { phrase, type Voice } from '#texts';
 import { linesOfText } from './lettering.ts';
 import type { Drawing } from './shape.ts';
 import { line } from './shape.ts';
@@ -29,5 +30,7 @@ export const emptyDrawing = (
 };
 
 /** "Needs the mass of Border 1 and the low stop." */
-export const needsSentence = (needs: readonly string[]): string =>
-  needs.length === 0 ? 'Nothing to draw.' : `Cannot be drawn without: ${needs.join('; ')}.`;
+export const needsSentence = (needs: readonly string[], voice: Voice): string =>
+  needs.length === 0
+    ? phrase(voice, 'Nothing to draw.')
+    : phrase(voice, 'Cannot be drawn without: {needs}.', { needs: needs.join('; ') });

@@ -3,8 +3,10 @@
  * square, the batten round. No sign means "good". The word stands beside it everywhere but on the
  * wall.
  */
+
 import type { House } from '#house';
 import { unreachable } from '#outcome';
+import { phrase } from '#texts';
 import type { Drawing, Group, Pen, Shape, Style } from './shape.ts';
 import { circle, group, line, path, point, rect } from './shape.ts';
 import { tradeWord } from './trade-words.ts';
@@ -240,31 +242,31 @@ export const glyphWord = (house: Pick<House, 'words'>, name: GlyphName): string 
     case 'arborHeavy':
       return tradeWord(house, 'arborHeavy');
     case 'inBalance':
-      return 'in balance, pull-tested';
+      return phrase(house, 'in balance, pull-tested');
     case 'unknown':
       return 'unknown';
     case 'stale':
-      return 'stale';
+      return phrase(house, 'stale');
     case 'stop':
-      return 'held by stop';
+      return phrase(house, 'held by stop');
     case 'lock':
-      return 'held by lock';
+      return phrase(house, 'held by lock');
     case 'bullLine':
-      return 'held by bull line';
+      return phrase(house, 'held by bull line');
     case 'resting':
-      return `resting on the ${tradeWord(house, 'deck')}`;
+      return phrase(house, 'resting on the deck');
     case 'deadHung':
       return tradeWord(house, 'deadHung');
     case 'lockedOut':
-      return 'locked out';
+      return phrase(house, 'locked out');
     case 'counted':
-      return 'counted';
+      return phrase(house, 'counted');
     case 'pullTested':
-      return 'pull-tested';
+      return phrase(house, 'pull-tested');
     case 'caution':
-      return 'Caution';
+      return phrase(house, 'Caution');
     case 'danger':
-      return 'Not held';
+      return phrase(house, 'Not held');
     default:
       return unreachable(name);
   }

@@ -1,7 +1,9 @@
 /** The set from the house: batten and what hangs on it at its highest trim, the lowest dashed. */
+
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
 import { formatLength, metres } from '#quantities';
+import { phrase } from '#texts';
 import { emptyDrawing } from './empty-drawing.ts';
 import type { HangingItem } from './hanging-points.ts';
 import { hangingItems, placesOf } from './hanging-points.ts';
@@ -11,7 +13,6 @@ import { heightWords } from './printed.ts';
 import { scaleBar } from './scale-bar.ts';
 import type { Drawing, Shape, Style } from './shape.ts';
 import { group, lettering, line, rect } from './shape.ts';
-import { tradeWord } from './trade-words.ts';
 
 export type HungOptions = {
   readonly width: number;
@@ -64,7 +65,7 @@ const stageShapes = (house: House, { options, scale, xOf }: HungFrame): readonly
   const half = openingWidth.value / 2;
   const top = heightToY(scale, openingHeight.value);
   const sizes = [openingWidth.value, openingHeight.value].map((sizeM) =>
-    formatLength(metres(sizeM), house.units),
+    formatLength(metres(sizeM), house),
   );
   return [
     deck,
@@ -73,10 +74,16 @@ const stageShapes = (house: House, { options, scale, xOf }: HungFrame): readonly
       weight: 'thin',
       dash: 'hidden',
     }),
-    lettering(xOf(-half) + 4, top + letter * 1.2, `opening ${sizes.join(' by ')}`, letter, {
-      pen: 'ink2',
-      backed: true,
-    }),
+    lettering(
+      xOf(-half) + 4,
+      top + letter * 1.2,
+      phrase(house, 'opening {sizes}', { sizes: sizes.join(phrase(house, ' by ')) }),
+      letter,
+      {
+        pen: 'ink2',
+        backed: true,
+      },
+    ),
   ];
 };
 
@@ -129,7 +136,10 @@ const liftLines = (set: SetAssessment, house: House, frame: HungFrame, heightM: 
   const { letter, width } = frame.options;
   return [
     line(0, top, width, top, { stroke: 'ink', weight: 'mid' }),
-    lettering(width, top - letter * 0.4, 'loft blocks', letter, { anchor: 'end', pen: 'ink2' }),
+    lettering(width, top - letter * 0.4, phrase(house, 'loft blocks'), letter, {
+      anchor: 'end',
+      pen: 'ink2',
+    }),
     ...(set.lineSet.lineXs ?? []).map((acrossM) =>
       line(frame.xOf(acrossM), top, frame.xOf(acrossM), y, { stroke: 'ink', weight: 'thin' }),
     ),
@@ -165,9 +175,9 @@ const positionShapes = (set: SetAssessment, house: House, frame: HungFrame): rea
 /** Heights and widths at one scale; where the width forces another, the drawing says so. */
 export const hungDrawing = (set: SetAssessment, house: House, options: HungOptions): Drawing => {
   const { width, height, letter } = options;
-  const title = `Set ${set.lineSet.id} from the house`;
+  const title = phrase(house, 'Set {id} from the house', { id: set.lineSet.id });
   if (set.hang === null) {
-    return emptyDrawing(title, `Nothing is planned on this ${tradeWord(house, 'set')}.`, options);
+    return emptyDrawing(title, phrase(house, 'Nothing is planned on this set.'), options);
   }
   const frame = frameOf(set, house, options);
   const deckY = heightToY(frame.scale, 0);
@@ -190,10 +200,16 @@ export const hungDrawing = (set: SetAssessment, house: House, options: HungOptio
       ...(isOneScale
         ? []
         : [
-            lettering(width, deckY + letter * 1.4, 'heights not to this scale', letter, {
-              anchor: 'end',
-              pen: 'ink2',
-            }),
+            lettering(
+              width,
+              deckY + letter * 1.4,
+              phrase(house, 'heights not to this scale'),
+              letter,
+              {
+                anchor: 'end',
+                pen: 'ink2',
+              },
+            ),
           ]),
     ],
   };

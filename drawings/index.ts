@@ -11,8 +11,14 @@ export { placeOfLoad } from './batten-hung-loads.ts';
 export type { BattenLoadsDrawing } from './batten-loads.ts';
 export { battenLoadsDrawing } from './batten-loads.ts';
 export { placeWords, smallLengthWords, tensionWords } from './batten-words.ts';
+export type { DxfUnit } from './dxf/dxf-file.ts';
+export { DXF_UNITS, dxfFile, unitWordsOf } from './dxf/dxf-file.ts';
 export type { FieldPlace, FieldScale, FieldSize, FieldView } from './field-view.ts';
 export { fieldScale, fitted, panned, zoomed } from './field-view.ts';
+export type { DrawingFile, DrawingKind, FileSubject } from './files/drawing-file.ts';
+export { drawingFile, MM_A_POINT } from './files/drawing-file.ts';
+export { scalesFor, usualScale, usualUnit } from './files/scales.ts';
+export { svgFile } from './files/svg-file.ts';
 export type { GlyphName } from './glyphs.ts';
 export { GLYPH_NAMES, glyph, glyphWord } from './glyphs.ts';
 export type { HangingItem, HangingPart } from './hanging-points.ts';
@@ -41,6 +47,8 @@ export type { PlanOptions, PlanParts, PlanSubject } from './plan/plan-drawing.ts
 export { planDrawing, planParts, planStrips, wholePlan } from './plan/plan-drawing.ts';
 export { scaleBar } from './scale-bar.ts';
 export { upstageOf } from './section/hangings.ts';
+export type { DifferencePaper, SectionDifference } from './section/section-difference.ts';
+export { markLetter, sectionDifference } from './section/section-difference.ts';
 export type { SectionOptions, SectionParts, SectionSubject } from './section/section-drawing.ts';
 export {
   sectionDrawing,

@@ -1,7 +1,9 @@
 /** What a jump of the curve says, on long lines or on short ones. */
+
 import type { Jump } from '#balance';
 import type { House } from '#house';
 import { unreachable } from '#outcome';
+import { phrase } from '#texts';
 import type { BalanceSubject } from './balance-subject.ts';
 import { loadWords } from './printed.ts';
 import type { BlockLine } from './text-block.ts';
@@ -15,18 +17,18 @@ const whyOf = ({ items, height }: Jump, { set }: BalanceSubject, house: House): 
     if (item === undefined) return [];
     switch (item.kind) {
       case 'cloth':
-        return [`hem meets or leaves the ${deck}`];
+        return [phrase(house, 'hem meets or leaves the {deck}', { deck })];
       case 'tipping':
         return height < item.pick + item.drop / 2
-          ? ['picks come slack']
-          : [`foot meets or leaves the ${deck}`];
+          ? [phrase(house, 'picks come slack')]
+          : [phrase(house, 'foot meets or leaves the {deck}', { deck })];
       case 'standing':
-        return [`stands on or leaves the ${deck}`];
+        return [phrase(house, 'stands on or leaves the {deck}', { deck })];
       case 'clear':
-        return [`meets or leaves the ${deck}`];
+        return [phrase(house, 'meets or leaves the {deck}', { deck })];
       case 'loom':
       case 'deckLoom':
-        return ['cable comes to its end'];
+        return [phrase(house, 'cable comes to its end')];
       default:
         return unreachable(item);
     }
@@ -49,7 +51,8 @@ export const jumpWords = (
   house: House,
 ): readonly (readonly BlockLine[])[] => {
   const load = loadWords(house, jump.above - jump.below);
-  const within = house.units === 'customary' ? 'within an inch' : 'within 25 mm';
+  const within =
+    house.units === 'customary' ? phrase(house, 'within an inch') : phrase(house, 'within 25 mm');
   const why = whyOf(jump, subject, house);
   const plain = halves(why).map((text) => ({ text }));
   return [

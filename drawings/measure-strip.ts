@@ -1,6 +1,8 @@
 /** The measure along the foot of a drawing of the house, with a bar of true length. */
+
 import type { House } from '#house';
 import { FOOT, formatLength, metres } from '#quantities';
+import { phrase } from '#texts';
 import type { FieldScale, FieldView } from './field-view.ts';
 import { textWidth } from './lettering.ts';
 import { scaleBar } from './scale-bar.ts';
@@ -35,7 +37,7 @@ export const measureStrip = (
   const shapes = ticks.flatMap((tick): readonly Shape[] => {
     const x = scale.xOf(tick * unitM);
     if (x < letter || x > width - letter) return [];
-    const figure = formatLength(metres(Math.abs(tick) * unitM), house.units);
+    const figure = formatLength(metres(Math.abs(tick) * unitM), house);
     return [
       line(x, 0, x, 5, { stroke: 'line', weight: 'thin' }),
       lettering(x, 5 + letter, figure, letter, { anchor: 'middle', pen: 'ink2' }),
@@ -46,7 +48,7 @@ export const measureStrip = (
   return {
     width,
     height,
-    title: `Measure ${words}`,
+    title: phrase(house, 'Measure {words}', { words }),
     shapes: [
       ...shapes,
       lettering(0, letter * 3.2, words, letter, { pen: 'ink2' }),

@@ -1,6 +1,8 @@
 /** Bending along the batten: sagging below the axis, hogging above, as the pipe itself bends. */
+
 import type { BattenSolution } from '#beam';
 import { FOOT, POUND_FORCE } from '#quantities';
+import { phrase } from '#texts';
 import { type BattenSubject, placesAlong, roundAtLeast, solvedOf } from './batten-frame.ts';
 import { placeOfLoad } from './batten-hung-loads.ts';
 import { momentWords, roughPlaceWords } from './batten-words.ts';
@@ -108,14 +110,16 @@ const headWords = (
 ): string => {
   const isWithin = allowable !== null && allowable.moment <= edgeNm;
   if (isNarrow) {
-    return `bending: sagging below, hogging above${isWithin ? '; dashed: allowed' : ''}`;
+    return isWithin
+      ? phrase(house, 'bending: sagging below, hogging above; dashed: allowed')
+      : phrase(house, 'bending: sagging below, hogging above');
   }
-  const head = 'bending of the pipe: sagging below the line, hogging above it';
+  const head = phrase(house, 'bending of the pipe: sagging below the line, hogging above it');
   if (allowable === null) return head;
   const allowed = momentWords(house, allowable.moment, 'down');
   return isWithin
-    ? `${head}; dashed lines: ${allowed} allowed`
-    : `${head}; the ${allowed} allowed lie outside this strip`;
+    ? phrase(house, '{head}; dashed lines: {allowed} allowed', { head, allowed })
+    : phrase(house, '{head}; the {allowed} allowed lie outside this strip', { head, allowed });
 };
 
 /** Too little to draw: under a thousandth of the edge nothing would be seen. */

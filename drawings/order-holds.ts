@@ -3,9 +3,11 @@
  * wedge where the set stands. Arbor heavy lies on the arbor's side. What is too large for the scale
  * has a break mark and keeps its order on the line.
  */
+
 import type { House } from '#house';
 import { type OrderState, planningLimitN } from '#rules';
 import type { OrderPhysics } from '#state';
+import { phrase } from '#texts';
 import { limitWords } from './printed.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { group, lettering, line, point, polygon, polyline, rect } from './shape.ts';
@@ -135,7 +137,7 @@ export const orderHoldsDrawing = (
   const y = 16;
   const [outX, inX] = [along.xOf(-state.holdOutN), along.xOf(state.holdInN)];
   const zeroX = along.xOf(0);
-  const [left, right] = outX < inX ? ['out', 'in'] : ['in', 'out'];
+  const [left, right] = outX < inX ? (['out', 'in'] as const) : (['in', 'out'] as const);
   const heldN = (way: string): number => (way === 'out' ? state.holdOutN : state.holdInN);
   const height = y + BRACKET + letter * 1.35;
   const breaks = along.isBroken.flatMap((isBroken, index) => {
@@ -144,17 +146,18 @@ export const orderHoldsDrawing = (
       ? breakMark(zeroX + (way * (width / 2 - MARGIN) * (EVEN + AFTER_BREAK)) / 2, y)
       : [];
   });
-  const words = (way: string, anchor: 'start' | 'end', x: number): Shape =>
-    lettering(x, height - 3, `${way} ${limitWords(house, heldN(way))}`, letter, {
+  const words = (way: 'in' | 'out', anchor: 'start' | 'end', x: number): Shape =>
+    lettering(x, height - 3, `${phrase(house, way)} ${limitWords(house, heldN(way))}`, letter, {
       anchor,
       pen: 'ink2',
     });
   return {
     width,
     height,
-    title:
-      `Held against going out ${limitWords(house, state.holdOutN)}, ` +
-      `against coming in ${limitWords(house, state.holdInN)}`,
+    title: phrase(house, 'Held against going out {at}, against coming in {at2}', {
+      at: limitWords(house, state.holdOutN),
+      at2: limitWords(house, state.holdInN),
+    }),
     shapes: [
       line(MARGIN, y, width - MARGIN, y, { stroke: 'line', weight: 'thin' }),
       rect(Math.min(outX, inX), y - BRACKET, Math.abs(inX - outX), 2 * BRACKET, { hatch: 'lock' }),

@@ -3,11 +3,13 @@
  * its stack, who stands where, batten with what hangs, what lies, what carries, what is closed; and
  * what the set would set free, as bricks let fall at the section's own scale of height.
  */
+
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
 import { FOOT } from '#quantities';
 import type { OrderState } from '#rules';
 import type { OrderPhysics, Standing, Step } from '#state';
+import { phrase } from '#texts';
 import { letFall } from './let-fall.ts';
 import {
   arborAt,
@@ -25,7 +27,6 @@ import { closedShapes, pointedZone } from './order-zones.ts';
 import { heightWords, imbalanceWords } from './printed.ts';
 import type { Drawing, Pen, Shape } from './shape.ts';
 import { group, lettering, line, rect } from './shape.ts';
-import { tradeWord } from './trade-words.ts';
 
 export type OrderMoment = {
   readonly set: SetAssessment;
@@ -102,7 +103,7 @@ const letteredShapes = (
   if (frame.isLettered !== true) return [];
   const { height } = state.standing;
   const { xOf, battenM, y, letter } = frame;
-  const words = `${tradeWord(house, 'batten')} ${heightWords(house, height)}`;
+  const words = phrase(house, 'batten {at}', { at: heightWords(house, height) });
   return [
     heightBar(house, frame),
     lettering(
@@ -121,9 +122,13 @@ const letteredShapes = (
 
 const titleOf = ({ set, state }: OrderMoment, house: House): string => {
   const { imbalance, standing } = state;
-  const at = `${tradeWord(house, 'batten')} at ${heightWords(house, standing.height)}`;
+  const at = phrase(house, 'batten at {at}', { at: heightWords(house, standing.height) });
   const ends = [...new Set([imbalance.lowN, imbalance.highN].map((n) => imbalanceWords(house, n)))];
-  return `Set ${set.lineSet.id}, ${at}, ${ends.join(' to ')}`;
+  return phrase(house, 'Set {id}, {at}, {ends}', {
+    id: set.lineSet.id,
+    at,
+    ends: ends.join(phrase(house, ' to ')),
+  });
 };
 
 /** The section with the step that led to it; nobody and nothing moves at the start. */

@@ -1,6 +1,8 @@
 /** Zones closed to people: the run under batten and arbor, and where a brick would fall. */
+
 import type { House } from '#house';
 import type { Standing, Step, WorkZone } from '#state';
+import { phrase } from '#texts';
 import { boxBetween, type OrderFrame } from './order-frame.ts';
 import type { Anchor, Rect, Shape, Style } from './shape.ts';
 import { group, lettering } from './shape.ts';
@@ -72,7 +74,7 @@ export const closedShapes = (
         group(
           [
             ...zones.flatMap(({ boxes }) => boxes),
-            ...words.map((zone) => wordUnder(zone, frame, 'closed')),
+            ...words.map((zone) => wordUnder(zone, frame, phrase(house, 'closed'))),
           ],
           { part: 'closed' },
         ),
@@ -90,6 +92,6 @@ export const pointedZone = (step: Step, house: House, frame: OrderFrame): readon
   };
   const zone = zoneOf(step.zone, house, frame, style);
   if (zone === null) return [];
-  const word = isOpened ? [wordUnder(zone, frame, 'open')] : [];
+  const word = isOpened ? [wordUnder(zone, frame, phrase(house, 'open'))] : [];
   return [group([...zone.boxes, ...word], { part: 'pointed zone' })];
 };

@@ -19,6 +19,20 @@ export type Dash = 'hidden' | 'other' | 'plan' | 'centre';
  */
 export type Hatch = 'lock' | 'cut' | 'notHeld' | 'planned' | 'closed' | 'hands';
 
+/** What a shape of the house is, for files that keep such things apart. */
+export type Thing =
+  | 'battens'
+  | 'liftLines'
+  | 'blocks'
+  | 'arbors'
+  | 'scenery'
+  | 'galleries'
+  | 'wells'
+  | 'bays'
+  | 'zones'
+  | 'traps'
+  | 'seats';
+
 export type Style = {
   readonly stroke?: Pen;
   /** Hair where it is not said. A number is a width in units that grows with the drawing: signs. */
@@ -27,6 +41,8 @@ export type Style = {
   readonly fill?: Pen;
   /** Laid over the fill. */
   readonly hatch?: Hatch;
+  /** Building, or a sign, where it is not said. */
+  readonly thing?: Thing;
 };
 
 export type Point = { readonly x: number; readonly y: number };

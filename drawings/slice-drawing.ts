@@ -1,6 +1,8 @@
 /** The balance of one set in one row: a slice of its curve that can be compared down a column. */
+
 import type { SetAssessment, SetPlan } from '#assessment';
 import { type House, lockHoldOf } from '#house';
+import { phrase } from '#texts';
 import { stretchesOf } from './balance-subject.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { group, line, point, polygon, polyline } from './shape.ts';
@@ -132,7 +134,7 @@ export const sliceDrawing = (set: SetAssessment, house: House, options: SliceOpt
   return {
     width,
     height,
-    title: `Balance of set ${set.lineSet.id}`,
+    title: phrase(house, 'Balance of set {id}', { id: set.lineSet.id }),
     shapes: [
       zero,
       ...(lock.known ? bracketShapes(lock.value, frame, height) : []),

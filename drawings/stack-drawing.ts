@@ -1,7 +1,9 @@
 /** The arbor's stack brick by brick: what an eye at the gallery should find there. */
+
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
 import { formatLength, formatMass, kilograms, metres } from '#quantities';
+import { phrase } from '#texts';
 import type { Box } from './boxes.ts';
 import { emptyDrawing } from './empty-drawing.ts';
 import { linesOfText } from './lettering.ts';
@@ -11,7 +13,6 @@ import { platesOf, runsOf } from './plates.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { group, line, rect } from './shape.ts';
 import { textBlock } from './text-block.ts';
-import { tradeWord } from './trade-words.ts';
 
 export type StackOptions = {
   readonly width: number;
@@ -132,10 +133,12 @@ const bandWords = ({ tag, counts }: PlateBand, house: House): readonly string[] 
   const massKg = massOfCounts(counts, house);
   const style = house.units === 'customary' ? 'fine' : 'sheet';
   const mass =
-    massKg === null ? 'mass not known' : formatMass(kilograms(massKg), house.units, { style });
+    massKg === null
+      ? phrase(house, 'mass not known')
+      : formatMass(kilograms(massKg), house, { style });
   return tag === 'pipe'
-    ? [`${mass}, ${tradeWord(house, 'pipeWeight')}, stays`]
-    : [`${mass}, show ${tradeWord(house, 'bricks')}`];
+    ? [phrase(house, '{mass}, pipe weight, stays', { mass })]
+    : [phrase(house, '{mass}, show bricks', { mass })];
 };
 
 type LabelledBand = {
@@ -212,7 +215,7 @@ const labelled = (
   if (rodM === null) return bands;
   const freeM = rodM - stack.heightM;
   if (freeM <= 0) return bands;
-  const free = formatLength(metres(freeM), house.units, {
+  const free = formatLength(metres(freeM), house, {
     round: 'down',
     customaryLength: 'inches',
   });
@@ -220,20 +223,32 @@ const labelled = (
   const bottom = yOf(stack.heightM) - COLLAR - 4;
   return [
     ...bands,
-    { top, bottom, middle: (top + bottom) / 2, lines: [{ text: `${free} of rod free` }] },
+    {
+      top,
+      bottom,
+      middle: (top + bottom) / 2,
+      lines: [{ text: phrase(house, '{free} of rod free', { free }) }],
+    },
   ];
 };
 
 /** Every plate on the arbor at its thickness, to the scale of the usable rod. */
 export const stackDrawing = (set: SetAssessment, house: House, options: StackOptions): Drawing => {
   const { width, height } = options;
-  const title = `Stack of set ${set.lineSet.id}, ${options.of === 'plan' ? 'planned' : 'recorded'}`;
+  const { id } = set.lineSet;
+  const title =
+    options.of === 'plan'
+      ? phrase(house, 'Stack of set {id}, planned', { id })
+      : phrase(house, 'Stack of set {id}, recorded', { id });
   const { arbor } = set.lineSet;
   if (arbor === null) return emptyDrawing(title, suspensionSentence(set.lineSet, house), options);
   const runs = runsOf(set, options.of);
   const stack = runs === null ? null : platesOf(runs, house);
   if (stack === null) {
-    const why = runs === null ? 'The stack is not known.' : 'A thickness is not known.';
+    const why =
+      runs === null
+        ? phrase(house, 'The stack is not known.')
+        : phrase(house, 'A thickness is not known.');
     return emptyDrawing(title, why, options);
   }
   const rodM = arbor.usableRod.known ? arbor.usableRod.value : null;

@@ -1,5 +1,6 @@
 /** A drawing as SVG text, for paper and for any page that takes SVG. */
 import { unreachable } from '#outcome';
+import { textWidth } from './lettering.ts';
 import type { Medium, Palette } from './pens.ts';
 import { DASHES, HATCHES, LETTER_STRETCH, LETTER_WEIGHT, lineWidth } from './pens.ts';
 import type { Drawing, Hatch, Lettering, Point, Shape, Style } from './shape.ts';
@@ -11,6 +12,8 @@ export type SvgOptions = {
   readonly idPrefix?: string;
   /** Name of the face for lettering of a width; the screen's face has a width axis instead. */
   readonly face?: (text: Lettering) => string;
+  /** A file for any program: groups are named, and words keep their room in whatever face. */
+  readonly isFile?: boolean;
 };
 
 const ESCAPES: Readonly<Record<string, string>> = {
@@ -20,8 +23,11 @@ const ESCAPES: Readonly<Record<string, string>> = {
   '"': '&quot;',
 };
 
-const escaped = (text: string): string =>
-  text.replace(/[&<>"]/g, (letter) => ESCAPES[letter] ?? letter);
+/** Control signs and lone halves of a pair have no place in XML, escaped or not. */
+const NOT_XML = /[\p{Cc}\p{Cs}\uFFFE\uFFFF]/gu;
+
+export const escaped = (text: string): string =>
+  text.replace(NOT_XML, ' ').replace(/[&<>"]/g, (letter) => ESCAPES[letter] ?? letter);
 
 /** Hundredths of a unit are finer than any printer; more digits would only make bytes differ. */
 const digits = (value: number): string => `${Number(value.toFixed(2)) + 0}`;
@@ -74,7 +80,8 @@ const pointsOf = (points: readonly Point[]): string =>
   points.map(({ x, y }) => `${digits(x)},${digits(y)}`).join(' ');
 
 const letteringSvg = (text: Lettering, options: SvgOptions): string => {
-  const { palette, face } = options;
+  const { palette, face, isFile = false } = options;
+  const room = isFile ? ` textLength="${digits(textWidth(text.text, text.size, text))}"` : '';
   const turn = text.turned ? ` transform="rotate(-90 ${digits(text.x)} ${digits(text.y)})"` : '';
   const family =
     face === undefined
@@ -82,7 +89,7 @@ const letteringSvg = (text: Lettering, options: SvgOptions): string => {
       : ` font-family="${face(text)}"${text.weight === 'strong' ? ' font-weight="bold"' : ''}`;
   const place =
     `<text x="${digits(text.x)}" y="${digits(text.y)}" font-size="${digits(text.size)}"` +
-    `${family} text-anchor="${text.anchor}"${turn}`;
+    `${family} text-anchor="${text.anchor}"${room}${turn}`;
   const words = `${escaped(text.text)}</text>`;
   const edge = `${place} fill="none" stroke="${palette.paper}" stroke-width="4">${words}`;
   return `${text.backed ? edge : ''}${place} fill="${palette[text.pen]}">${words}`;
@@ -119,23 +126,29 @@ const shapeSvg = (shape: Shape, options: SvgOptions): string => {
       const scale = shape.scale === 1 ? '' : ` scale(${digits(shape.scale)})`;
       const place = `translate(${digits(shape.at.x)} ${digits(shape.at.y)})${scale}`;
       const inside = shape.shapes.map((each) => shapeSvg(each, options)).join('');
-      return `<g transform="${place}">${inside}</g>`;
+      const named = options.isFile === true && shape.part !== undefined;
+      const name = named ? ` data-part="${escaped(shape.part ?? '')}"` : '';
+      return `<g${name} transform="${place}">${inside}</g>`;
     }
     default:
       return unreachable(shape);
   }
 };
 
-/** The whole drawing as one `svg` element at its own size, with its title as accessible name. */
-export const drawingToSvg = (drawing: Drawing, options: SvgOptions): string => {
-  const { width, height, title, shapes } = drawing;
-  const size = `width="${digits(width)}" height="${digits(height)}"`;
-  const box = `viewBox="0 0 ${digits(width)} ${digits(height)}"`;
+/** All shapes of a drawing with the hatches that they use. */
+export const svgBody = ({ shapes }: Drawing, options: SvgOptions): string => {
   const patterns = [...hatchesIn(shapes)].map((hatch) => patternSvg(hatch, options)).join('');
   const defs = patterns === '' ? '' : `<defs>${patterns}</defs>`;
-  const body = shapes.map((shape) => shapeSvg(shape, options)).join('');
+  return defs + shapes.map((shape) => shapeSvg(shape, options)).join('');
+};
+
+/** The whole drawing as one `svg` element at its own size, with its title as accessible name. */
+export const drawingToSvg = (drawing: Drawing, options: SvgOptions): string => {
+  const { width, height, title } = drawing;
+  const size = `width="${digits(width)}" height="${digits(height)}"`;
+  const box = `viewBox="0 0 ${digits(width)} ${digits(height)}"`;
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} ${box} role="img" ` +
-    `aria-label="${escaped(title)}">${defs}${body}</svg>`
+    `aria-label="${escaped(title)}">${svgBody(drawing, options)}</svg>`
   );
 };

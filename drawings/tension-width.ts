@@ -1,4 +1,5 @@
 /** How thick a lift line is drawn: a few steps, each about twice the pull of the one before. */
+import { phrase, type Voice } from '#texts';
 import type { BattenSubject } from './batten-frame.ts';
 
 type Step = { readonly upTo: number; readonly width: number };
@@ -26,7 +27,7 @@ export const tensionWidth = (
   return widthOfShare(againstN > 0 ? tensionN / againstN : 0);
 };
 
-export const widthWords = (lineLimitN: number | null): string =>
+export const widthWords = (lineLimitN: number | null, voice: Voice): string =>
   lineLimitN === null
-    ? 'the thicker a line, the larger its share of the whole load'
-    : 'the thicker a line, the nearer to its limit';
+    ? phrase(voice, 'the thicker a line, the larger its share of the whole load')
+    : phrase(voice, 'the thicker a line, the nearer to its limit');

@@ -28,7 +28,7 @@ export type WallOptions = {
   readonly margin: number;
   readonly chosen?: string;
   readonly nowMs: number | null;
-  /** The column of a set as it was drawn before, where set, house and these options are the same. */
+  /** A column as it was drawn before, where set, house and these options are the same. */
   readonly kept?: (set: SetAssessment) => WallColumn | undefined;
 };
 

@@ -2,9 +2,11 @@
  * The two signs beneath a column of the wall and the word that overrules its name, from the record
  * alone. Restraints have a direction and never add up; what is not known is the sign `unknown`.
  */
+
 import type { SetAssessment } from '#assessment';
 import { type House, lockHoldOf } from '#house';
 import { isStale } from '#state';
+import { phrase } from '#texts';
 import type { GlyphName } from './glyphs.ts';
 import { tradeWord } from './trade-words.ts';
 
@@ -124,14 +126,19 @@ const staleWord = (set: SetAssessment, house: House, nowMs: number | null): stri
     staleAfterSeconds: staleAfterSeconds.value,
   });
   if (!stale) return null;
-  return hours === null ? 'STALE, no time' : `STALE, ${hours} h`;
+  return hours === null
+    ? phrase(house, 'STALE, no time')
+    : phrase(house, 'STALE, {hours} h', { hours });
 };
 
 /** From the record alone; `nowMs` decides what is stale, null leaves age out. */
 export const wallSigns = (set: SetAssessment, house: House, nowMs: number | null): WallSigns => {
   const { service, tag, knowledge } = set.recorded.state;
   if (service === 'lockedOut') {
-    const word = tag === null ? 'LOCKED OUT' : `LOCKED OUT, tag ${tag.number}`;
+    const word =
+      tag === null
+        ? phrase(house, 'LOCKED OUT')
+        : phrase(house, 'LOCKED OUT, tag {number}', { number: tag.number });
     return { balance: 'lockedOut', hold: 'lockedOut', word };
   }
   if (service === 'deadHung') {

@@ -6,6 +6,8 @@ import { join, relative, sep } from 'node:path';
 /** Rooms, and the cases of the self-check; tests, papers and tools are not the program. */
 const FOLDERS = [
   'engine',
+  'texts',
+  'languages',
   'documents',
   'drawings',
   'sheets',

@@ -27,8 +27,20 @@ const SCREENS = [
   '/house?at=trim%3Aplaying',
   '/house/plan',
   '/house/limits',
+  '/house/enter',
+  '/house/enter/bricks',
+  '/house/enter/sets?field=lineSets.11.arbor.panAtLow',
+  '/house/found',
+  '/house/found/11',
   '/which-set?piece=9',
+  '/set/11/what-if?if=%5B%5B%5B%22items%22%2C0%2C%22takeoff%22%2C%22mass%22%2C%22value%22%5D%2C%22700%20lb%22%5D%5D',
+  '/set/11/beside?other=36',
+  '/another-house?to=skelderwick',
   '/self-check',
+  '/documents/bring-in',
+  '/documents/take-out?at=trim%3Aplaying',
+  '/documents',
+  '/documents/state%3Akestlemere',
 ];
 
 const VIEWS = WIDTHS.flatMap((width) => LIGHTS.map((light) => ({ width, light })));

@@ -26,6 +26,8 @@ const SCREENS: Readonly<Record<string, string>> = {
   plan: '/house/plan',
   'which-set': '/which-set?piece=9',
   house: '/house/limits',
+  'bring-in': '/documents/bring-in',
+  'take-out': '/documents/take-out?at=trim%3Aplaying',
   'self-check': '/self-check',
   'sheets-self-check': '/sheets/self-check',
   'skelderwick-hang-list': '/hang-list?house=skelderwick',

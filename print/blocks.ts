@@ -32,15 +32,16 @@ const proofsContent = ({ items }: Proofs, width: number): Content => ({
   ],
 });
 
-const inkContent = ({ count }: InkLines): Content => {
+const inkContent = ({ count, words = ['Ink corrections', 'initials'] }: InkLines): Content => {
+  const [corrections, initials] = words;
   const cell = (words: string, isRuled: boolean): TableCell => ({
     text: textRuns(words, { size: EDGE_SIZE }),
     border: [false, false, false, isRuled],
   });
   const line = (index: number): TableCell[] => [
-    cell(index === 0 ? 'Ink corrections' : ' ', true),
+    cell(index === 0 ? corrections : ' ', true),
     cell(' ', false),
-    cell(index === 0 ? 'initials' : ' ', true),
+    cell(index === 0 ? initials : ' ', true),
   ];
   return {
     table: {

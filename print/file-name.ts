@@ -8,7 +8,7 @@ const plain = (text: string): string => text.replace(/[^A-Za-z0-9-]/gu, spelled)
 
 /** The word of the frame, so that a file of the demo is not taken for a real one. */
 const frameWord = (frame: string | null): string => {
-  const word = frame?.split(':')[0]?.trim().toLowerCase() ?? '';
+  const word = frame?.split(':')[0]?.trim().toLowerCase().replaceAll(' ', '-') ?? '';
   return word === '' ? '' : `${plain(word)}-`;
 };
 

@@ -2,6 +2,7 @@
 
 import type { Content } from 'pdfmake/interfaces.js';
 import type { Sheet } from '#sheets';
+import { ENGLISH, phrase } from '#texts';
 import type { PageOf } from './page-head.ts';
 import type { Edges } from './paper.ts';
 import { svgOf } from './svg-of.ts';
@@ -15,10 +16,11 @@ const QR_QUIET = 5;
 
 /** What makes the sheet void stands alone, since it is read first when a set was touched. */
 export const footerContent = (
-  { footer }: Sheet,
+  { footer, tongue }: Sheet,
   { page, pages }: PageOf,
   { margin }: Pick<Edges, 'margin'>,
 ): Content => {
+  const voice = { ...ENGLISH, tongue };
   const small = { size: FOOTER_SIZE };
   const strong = { size: FOOTER_SIZE, bold: true };
   return {
@@ -32,13 +34,16 @@ export const footerContent = (
             columns: [
               {
                 text: [
-                  ...textRuns('Scan, or type ', small),
+                  ...textRuns(phrase(voice, 'Scan, or type '), small),
                   ...textRuns(footer.code, strong).map((run) => ({ ...run, noWrap: true })),
-                  ...textRuns(': current or superseded.', small),
+                  ...textRuns(phrase(voice, ': current or superseded.'), small),
                 ],
                 width: '*',
               },
-              { text: textRuns(`page ${page} of ${pages}`, strong), width: 'auto' },
+              {
+                text: textRuns(phrase(voice, 'page {page} of {pages}', { page, pages }), strong),
+                width: 'auto',
+              },
             ],
           },
           { text: textRuns(footer.cautions.join(' '), small) },

@@ -3,6 +3,7 @@
 import type { Column, Content } from 'pdfmake/interfaces.js';
 import { textWidth } from '#drawings';
 import type { Sheet } from '#sheets';
+import { ENGLISH, phrase } from '#texts';
 import type { Edges } from './paper.ts';
 import { LEADING, linesIn } from './room.ts';
 import { textRuns } from './words.ts';
@@ -32,23 +33,29 @@ const WIDEST_PLACE: PageOf = { page: 99, pages: 99 };
 
 type Fact = Sheet['facts'][number];
 
-const factWords = ({ term, value }: Fact, { page, pages }: PageOf): string =>
-  term === 'revision' ? `${value}, page ${page} of ${pages}` : value;
+type Said = Pick<Sheet, 'facts' | 'tongue'>;
 
-const factsWidth = (facts: Sheet['facts']): number => {
-  const widths = facts.map((fact) =>
-    textWidth(factWords(fact, WIDEST_PLACE), HEADER_SIZE, { weight: 'strong' }),
+const factWords = ({ term, value }: Fact, { page, pages }: PageOf, { tongue }: Said): string => {
+  const voice = { ...ENGLISH, tongue };
+  return term === phrase(voice, 'revision')
+    ? `${value}, ${phrase(voice, 'page {page} of {pages}', { page, pages })}`
+    : value;
+};
+
+const factsWidth = (sheet: Said): number => {
+  const widths = sheet.facts.map((fact) =>
+    textWidth(factWords(fact, WIDEST_PLACE, sheet), HEADER_SIZE, { weight: 'strong' }),
   );
   return Math.min(FACTS_MOST, Math.max(...widths) + TERMS_WIDTH);
 };
 
-const factRows = ({ facts }: Sheet, place: PageOf): Column => ({
+const factRows = (sheet: Sheet, place: PageOf): Column => ({
   table: {
     widths: [TERMS_WIDTH - 8, '*'],
-    body: facts.map((fact) => [
+    body: sheet.facts.map((fact) => [
       { text: textRuns(fact.term, { size: HEADER_SIZE }), lineHeight: FACT_LEADING },
       {
-        text: textRuns(factWords(fact, place), { size: HEADER_SIZE, bold: true }),
+        text: textRuns(factWords(fact, place, sheet), { size: HEADER_SIZE, bold: true }),
         lineHeight: FACT_LEADING,
       },
     ]),
@@ -61,7 +68,7 @@ const factRows = ({ facts }: Sheet, place: PageOf): Column => ({
     paddingTop: () => 0,
     paddingBottom: () => 0,
   },
-  width: factsWidth(facts),
+  width: factsWidth(sheet),
 });
 
 /** The largest size at which the name stands on one line. */
@@ -108,7 +115,7 @@ const titleBlock = ({ title, number, name, beside }: Sheet, room: number): Colum
   };
 };
 
-const titleRoom = ({ facts }: Sheet, width: number): number => width - factsWidth(facts) - GAP;
+const titleRoom = (sheet: Sheet, width: number): number => width - factsWidth(sheet) - GAP;
 
 export const headerContent = (sheet: Sheet, place: PageOf, { width, margin }: Edges): Content => ({
   margin: [margin, HEADER_TOP, margin, 0],
@@ -126,10 +133,10 @@ const titleHeight = ({ title, number, name, beside }: Sheet, room: number): numb
   return linesIn(title, HEADER_SIZE, room) * line + named + under;
 };
 
-const factsHeight = ({ facts }: Sheet): number => {
-  const room = factsWidth(facts) - TERMS_WIDTH;
-  const lines = facts.map((fact) =>
-    linesIn(factWords(fact, WIDEST_PLACE), HEADER_SIZE, room, { weight: 'strong' }),
+const factsHeight = (sheet: Sheet): number => {
+  const room = factsWidth(sheet) - TERMS_WIDTH;
+  const lines = sheet.facts.map((fact) =>
+    linesIn(factWords(fact, WIDEST_PLACE, sheet), HEADER_SIZE, room, { weight: 'strong' }),
   );
   return lines.reduce((sum, count) => sum + count * HEADER_SIZE * LEADING * FACT_LEADING, 0);
 };

@@ -107,7 +107,9 @@ describe.each(houses)('the sheets of $name', ({ context, sheets }) => {
   it('are one of each for the house, a balance card a set, two a hang', () => {
     const { assessment } = context;
     const hung = assessment.sets.filter(({ hang }) => hang !== null).length;
-    expect(sheets).toHaveLength(6 + assessment.sets.length + 2 * hung);
+    const trims = assessment.sets.flatMap(({ hang }) => hang?.trims.map(({ name }) => name) ?? []);
+    const drawings = 2 * (1 + new Set(trims).size);
+    expect(sheets).toHaveLength(6 + drawings + assessment.sets.length + 2 * hung);
     expect(sheets.map(({ id }) => id)).toEqual(sheetIds(context));
     expect(sheets.some(({ id }) => /load|strike/.test(id))).toBe(false);
   });

@@ -7,6 +7,7 @@ import { brickTickets } from './pages/brick-tickets.ts';
 import { calculationReport } from './pages/calculation-report.ts';
 import { galleryStockSheet } from './pages/gallery-stock.ts';
 import { hangingCard } from './pages/hanging-card.ts';
+import { HOUSE_DRAWINGS, houseDrawingSheet, momentIds } from './pages/house-drawings.ts';
 import { houseSheet } from './pages/house-sheet.ts';
 import { scheduleSheet } from './pages/schedule.ts';
 import { selfCheckSheet } from './pages/self-check.ts';
@@ -34,6 +35,7 @@ export const sheetIds = ({
   orders,
 }: Pick<SheetContext, 'assessment' | 'house' | 'orders'>): readonly string[] => [
   ...Object.keys(OF_THE_HOUSE),
+  ...HOUSE_DRAWINGS.flatMap((kind) => momentIds({ assessment }).map((at) => `${kind}/${at}`)),
   ...assessment.sets.map(({ lineSet }) => `balance-card/${lineSet.id}`),
   ...assessment.sets
     .filter(({ hang }) => hang !== null)
@@ -56,6 +58,8 @@ export const sheetOf = (context: SheetContext, id: string): Sheet | undefined =>
   const [kind, of] = [id.slice(0, Math.max(0, slash)), id.slice(slash + 1)];
   const work = workSheetOf(context, kind, of);
   if (work !== undefined) return work;
+  const drawing = HOUSE_DRAWINGS.find((each) => each === kind);
+  if (drawing !== undefined) return houseDrawingSheet(context, drawing, of);
   const set = setOf(context, of);
   if (set === undefined) return undefined;
   if (kind === 'balance-card') return balanceCard(context, set);

@@ -7,6 +7,7 @@ import { judge, momentToJudge } from '#rules';
 import type { SelfCheckRecord } from '#selfcheck';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
+import { phrase, type Voice } from '#texts';
 import type { Stamp } from './sheet.ts';
 
 export type SheetContext = {
@@ -43,8 +44,8 @@ export const setOf = ({ assessment }: SheetContext, id: string): SetAssessment |
   assessment.sets.find(({ lineSet }) => lineSet.id === id);
 
 /** The name of what the show plans on a set, or why it is left empty. */
-export const hangName = (set: SetAssessment, show: Show | null): string => {
+export const hangName = (set: SetAssessment, show: Show | null, voice: Voice): string => {
   if (set.hang !== null) return set.hang.name;
   const why = show?.keptEmpty[set.lineSet.id];
-  return why === undefined ? 'empty' : `empty: ${why}`;
+  return why === undefined ? phrase(voice, 'empty') : phrase(voice, 'empty: {why}', { why });
 };

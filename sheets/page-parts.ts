@@ -1,7 +1,8 @@
 /** What goes round every sheet: facts, frame, footer with its code, and the standing cautions. */
 
 import type { SetAssessment } from '#assessment';
-import { tradeWord } from '#drawings';
+import type { House } from '#house';
+import { message, phrase } from '#texts';
 import type { SheetContext } from './context.ts';
 import { hangName } from './context.ts';
 import { selfCheckNotice } from './pages/self-check-notice.ts';
@@ -21,61 +22,83 @@ export const BODY_WIDTH = { portrait: 526, landscape: 720 } as const;
 export const BODY_HEIGHT = { portrait: 604, landscape: 424 } as const;
 
 /** No card may be taken for an order of work. */
-export const notAnOrder: Notice = {
+export const notAnOrder = (house: House): Notice => ({
   kind: 'notice',
   degree: 'plain',
-  heading: 'NOT AN ORDER OF WORK: DO NOT LOAD BY THIS',
+  heading: phrase(house, 'NOT AN ORDER OF WORK: DO NOT LOAD BY THIS'),
   words: [],
-};
+});
 
 export const CAUTIONS = [
-  'It advises and records; it certifies nothing and commands nothing.',
-  'Local codes, the house\u2019s own rules and the competent person come first.',
-  'Flying people is out of its scope.',
+  message('It advises and records; it certifies nothing and commands nothing.'),
+  message('Local codes, the house\u2019s own rules and the competent person come first.'),
+  message('Flying people is out of its scope.'),
 ] as const;
 
 /** What the program has not yet found out about itself goes with the cautions, in a few words. */
-const cautionsOf = ({ selfCheck }: SheetContext): readonly string[] => {
+const cautionsOf = ({ selfCheck, house }: SheetContext): readonly string[] => {
   const unfinished = sayUnfinished(selfCheck.state);
-  return unfinished === null ? CAUTIONS : [...CAUTIONS, unfinished];
+  const all = unfinished === null ? CAUTIONS : [...CAUTIONS, unfinished];
+  // They are the program's own and no words of a trade: the same in any English.
+  return house.tongue === undefined ? all : all.map((each) => phrase(house, each));
 };
 
-const frameWords = ({ house, show, state }: SheetContext): string | null =>
-  house.demo || show?.demo === true || state?.demo === true
-    ? 'DEMO: an invented house and show'
-    : null;
+const frameWords = ({ house, show, state }: SheetContext, isPlanned: boolean): string | null => {
+  const isDemo = house.demo || show?.demo === true || state?.demo === true;
+  if (isDemo && isPlanned)
+    return phrase(house, 'DEMO and PLANNED: an invented house, not a record');
+  if (isPlanned) return phrase(house, 'PLANNED: nobody has recorded this');
+  return isDemo ? phrase(house, 'DEMO: an invented house and show') : null;
+};
 
 const factsOf = ({ house, show, stamp }: SheetContext): Sheet['facts'] => [
-  { term: 'house', value: house.name },
-  { term: 'show', value: show?.name ?? 'none' },
-  { term: 'revision', value: stamp.revision },
-  { term: 'printed', value: `${sayMoment(stamp.printedAt)}, ${stamp.printedBy}` },
-  { term: 'units', value: unitWords(house.units) },
+  { term: phrase(house, 'house'), value: house.name },
+  { term: phrase(house, 'show'), value: show?.name ?? phrase(house, 'none') },
+  { term: phrase(house, 'revision'), value: stamp.revision },
+  {
+    term: phrase(house, 'printed'),
+    value: `${sayMoment(stamp.printedAt, house)}, ${stamp.printedBy}`,
+  },
+  { term: phrase(house, 'units'), value: unitWords(house.units) },
 ];
 
 /** The neighbours on either side in rail order, so that a slip of a row is seen. */
-export const besideWords = ({ assessment, show }: SheetContext, set: SetAssessment): string => {
+export const besideWords = (
+  { assessment, show, house }: SheetContext,
+  set: SetAssessment,
+): string => {
   const index = assessment.sets.findIndex(({ lineSet }) => lineSet.id === set.lineSet.id);
   const next = [index - 1, index + 1].flatMap((each) => {
     const neighbour = assessment.sets[each];
     if (neighbour === undefined) return [];
-    const name = neighbour.hang === null ? 'empty' : hangName(neighbour, show);
+    const name =
+      neighbour.hang === null ? phrase(house, 'empty') : hangName(neighbour, show, house);
     return [`${neighbour.lineSet.id} ${name}`];
   });
-  return next.length === 0 ? 'beside it: nothing' : `beside it: ${next.join(', ')}`;
+  return next.length === 0
+    ? phrase(house, 'beside it: nothing')
+    : phrase(house, 'beside it: {next}', { next: next.join(', ') });
 };
 
 /** The moment after which a touch makes the sheet void: the record of the set, else the print. */
 export const voidWords = (context: SheetContext, set: SetAssessment | null): string => {
   const { house, stamp, state } = context;
   const recordedAt = set === null ? (state?.at ?? null) : set.recorded.state.knowledge.at;
-  const thing = set === null ? `any ${tradeWord(house, 'set')}` : `the ${tradeWord(house, 'set')}`;
-  return `Void if ${thing} is touched after ${sayMoment(recordedAt ?? stamp.printedAt)}.`;
+  const thing = set === null ? phrase(house, 'any set') : phrase(house, 'the set');
+  return phrase(house, 'Void if {thing} is touched after {recordedAt}.', {
+    thing,
+    recordedAt: sayMoment(recordedAt ?? stamp.printedAt, house),
+  });
 };
 
 /** The code of a sheet before it is made, for what is printed on parts of it. */
 export const codeFor = ({ house, show }: SheetContext, id: string, dependsOn: unknown): string =>
   sheetCode({ id, house: house.id, show: show?.id ?? null, dependsOn });
+
+const worded = (block: Block, house: House): Block =>
+  block.kind === 'inkLines' && house.tongue !== undefined
+    ? { ...block, words: [phrase(house, 'Ink corrections'), phrase(house, 'initials')] }
+    : block;
 
 export const makeSheet = (
   context: SheetContext,
@@ -91,6 +114,7 @@ export const makeSheet = (
     voidIf,
     dependsOn,
     data = null,
+    isPlanned = false,
   }: {
     readonly id: string;
     readonly kind: SheetKind;
@@ -104,6 +128,8 @@ export const makeSheet = (
     /** Every value of the documents that could change what stands on the sheet. */
     readonly dependsOn: unknown;
     readonly data?: SheetData | null;
+    /** Where the whole sheet shows what somebody intends, and could be taken for a record. */
+    readonly isPlanned?: boolean;
   },
 ): Sheet => {
   const { house, stamp } = context;
@@ -117,22 +143,30 @@ export const makeSheet = (
     beside,
     orientation,
     facts: factsOf(context),
-    blocks: [...selfCheckNotice(context, kind), ...blocks],
+    blocks: [...selfCheckNotice(context, kind), ...blocks.map((block) => worded(block, house))],
     footer: {
       voidIf,
       code,
       qr: qrDrawing(sheetAddress(house.id, id, code)),
       cautions: cautionsOf(context),
     },
-    frame: frameWords(context),
+    frame: frameWords(context, isPlanned),
     printedAt: stamp.printedAt,
+    ...(house.tongue === undefined ? {} : { tongue: house.tongue }),
     data,
   };
 };
 
+/** The same sheet in another language is the same sheet: its code does not hear of it. */
+export const writtenHouse = ({ house }: Pick<SheetContext, 'house'>): Omit<House, 'tongue'> => {
+  const { tongue, language, ...written } = house;
+  return written;
+};
+
 /** The house without what no sheet of one set shows: the other sets, seats and keep-outs. */
-export const houseFor = ({ house }: SheetContext): unknown => {
-  const { lineSets, eyes, keepOuts, openings, remarks, equipment, bays, ...rest } = house;
+export const houseFor = (context: SheetContext): unknown => {
+  const { lineSets, eyes, keepOuts, openings, remarks, equipment, bays, ...rest } =
+    writtenHouse(context);
   return rest;
 };
 
@@ -143,5 +177,5 @@ export const setDependsOn = (context: SheetContext, set: SetAssessment): unknown
   hang: set.hang,
   state: set.recorded.state,
   bricks: set.plan.known ? set.plan.value.stack.runs : null,
-  beside: besideWords(context, set),
+  beside: besideWords({ ...context, house: writtenHouse(context) }, set),
 });

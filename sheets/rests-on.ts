@@ -16,6 +16,8 @@ export const RESTS_ON: Readonly<Record<SheetKind, readonly Calculation[]>> = {
   'gallery-stock': ['quantities', 'house'],
   'house-sheet': ['quantities', 'house'],
   'beam-and-floor': [...BALANCED, 'beam', 'lines'],
+  section: WEIGHED,
+  plan: WEIGHED,
   'calculation-report': [...BALANCED, 'beam', 'lines'],
   'strike-sheet': ORDERED,
   'loading-sheet': ORDERED,

@@ -2,7 +2,9 @@
  * A sheet as plain data: what stands on it, in what order, and what goes round it. It knows no
  * size of paper and no colour; `print` makes pages of it and the screens preview the same blocks.
  */
+
 import type { Drawing } from '#drawings';
+import type { Tongue } from '#texts';
 
 /** A run of words; `blank` is a line to write on, so many letters wide; `box` is one to tick. */
 export type Inline =
@@ -64,7 +66,12 @@ export type List = {
 /** Proofs that a person still owes: a box each, and blanks for what was found. */
 export type Proofs = { readonly kind: 'proofs'; readonly items: readonly Words[] };
 /** Ruled lines for corrections in ink, each with a place for initials. */
-export type InkLines = { readonly kind: 'inkLines'; readonly count: number };
+export type InkLines = {
+  readonly kind: 'inkLines';
+  readonly count: number;
+  /** Of corrections and of initials; absent is English. */
+  readonly words?: readonly [corrections: string, initials: string];
+};
 export type Columns = {
   readonly kind: 'columns';
   readonly shares: readonly number[];
@@ -98,6 +105,8 @@ export const SHEET_KINDS = [
   'gallery-stock',
   'house-sheet',
   'beam-and-floor',
+  'section',
+  'plan',
   'calculation-report',
   'self-check',
   'strike-sheet',
@@ -140,6 +149,8 @@ export type Sheet = {
   };
   /** Words on the hatched frame of what is not real; null for a sheet of a real house. */
   readonly frame: string | null;
+  /** What it is said in; absent is English. Paper adds few words of its own. */
+  readonly tongue?: Tongue | undefined;
   /** ISO date and time for the file, so that the same sheet gives the same bytes. */
   readonly printedAt: string;
   /** The numbers of the sheet one in a cell, for a spreadsheet; null where there is no table. */

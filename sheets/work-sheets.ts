@@ -1,6 +1,8 @@
 /** Sheets of the work itself: each is of an order that was searched for and judged, or says why. */
+
 import type { House } from '#house';
 import type { CheckedOrder, OrderSource, ShowWork } from '#orders';
+import { phrase } from '#texts';
 import { acceptedOrder, askedOrder, workOf } from './asked-order.ts';
 import { type SheetContext, setOf } from './context.ts';
 import { briefingSheet } from './pages/briefing.ts';
@@ -10,7 +12,6 @@ import { noBriefingSheet, noLoadingSheet, noOrderSheet } from './pages/no-order.
 import { needsPermit, noPermitSheet, permitSheet } from './pages/permit.ts';
 import { strikeSheet, whyNoStrike } from './pages/strike-sheet.ts';
 import type { Sheet } from './sheet.ts';
-import { inHouseWords } from './words/trade-translation.ts';
 import { sayWhyNoOrder } from './words/why-no-order.ts';
 import { whyWords } from './words/why-words.ts';
 
@@ -47,11 +48,11 @@ const strikeSheetOf = (context: SheetContext, id: string): Sheet | undefined => 
   const order = acceptedOrder(asked);
   const made = order === null ? null : strikeSheet(context, set, order);
   if (made?.ok === true) return made.value;
-  const why = order === null ? null : whyNoStrike(set, order);
+  const why = order === null ? null : whyNoStrike(set, order, context.house);
   return noOrderSheet(context, set, {
     id: `strike-sheet/${id}`,
     kind: 'strike-sheet',
-    title: `${inHouseWords('Strike', context.house)} sheet`,
+    title: phrase(context.house, 'Strike sheet'),
     asked,
     ...(why === null ? {} : { reasons: [`${whyWords(why, context.house)}.`] }),
   });
@@ -113,7 +114,7 @@ const permitOf = (context: SheetContext, id: string): Sheet | undefined => {
   return noOrderSheet(context, set, {
     id: `permit/${id}`,
     kind: 'permit',
-    title: 'Out-of-balance permit',
+    title: phrase(context.house, 'Out-of-balance permit'),
     asked: first,
   });
 };

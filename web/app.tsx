@@ -1,8 +1,10 @@
 /** From documents and address to a screen. States in between are screens too. */
 import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react';
 import { unreachable } from '#outcome';
+import { message, phrase } from '#texts';
 import type { Place } from './address/address.ts';
 import { useAddress } from './address/use-address.ts';
+import { DocumentsAlone, DocumentsScreen, OrDocuments } from './documents/documents-alone.tsx';
 import { Hatches } from './drawing/drawing-view.tsx';
 import { Defect } from './frame/defect.tsx';
 import { Frame } from './frame/frame.tsx';
@@ -14,6 +16,7 @@ import { Wall } from './frame/wall.tsx';
 import { HangListPage } from './hang-list/hang-list-page.tsx';
 import type { Open } from './keeping/kept.ts';
 import { useKeeper, useKeeperState, useKeeping } from './keeping/use-keeper.ts';
+import { type Spoken, SpokenContext, useSpoken } from './language/use-tell.ts';
 import { type InView, inView } from './reckoning/in-view.ts';
 import { type Reckoning, reckon } from './reckoning/reckon.ts';
 import { EditingContext, editingOf, type Work, WorkContext } from './reckoning/use-work.ts';
@@ -31,8 +34,23 @@ const HouseScreen = lazy(async () => ({
   default: (await import('./house/house-screen.tsx')).HouseScreen,
 }));
 
+const WhatIfPage = lazy(async () => ({
+  default: (await import('./what-if/what-if-page.tsx')).WhatIfPage,
+}));
+const ComparePage = lazy(async () => ({
+  default: (await import('./what-if/compare-page.tsx')).ComparePage,
+}));
+const AnotherHousePage = lazy(async () => ({
+  default: (await import('./another-house/another-house-page.tsx')).AnotherHousePage,
+}));
 const WhichSetPage = lazy(async () => ({
   default: (await import('./which-set/which-set-page.tsx')).WhichSetPage,
+}));
+const BringInPage = lazy(async () => ({
+  default: (await import('./exchange/bring-in-page.tsx')).BringInPage,
+}));
+const TakeOutPage = lazy(async () => ({
+  default: (await import('./exchange/take-out-page.tsx')).TakeOutPage,
 }));
 const SelfCheckPage = lazy(async () => ({
   default: (await import('./self-check/self-check-page.tsx')).SelfCheckPage,
@@ -46,7 +64,13 @@ export const App = () => {
   if (state.phase === 'loading') return <Loading />;
   if (state.phase === 'failed') return <Failed title={state.title} unreached={state.unreached} />;
   const view = inView(state, address);
-  if ('missing' in view) return <Missing what={view.missing} open={state} />;
+  if ('missing' in view) {
+    return (
+      <DocumentsAlone open={state} place={address.place}>
+        <Missing what={view.missing} open={state} />
+      </DocumentsAlone>
+    );
+  }
   return (
     <Defect>
       <Hatches />
@@ -80,16 +104,44 @@ const useReckoning = ({ house, show, state }: InView, clockMs: number) => {
   return answer;
 };
 
+/**
+ * The house speaks the language of the device, and the screens the words of the house. One value
+ * as long as nothing in it changed, so that a screen is not drawn for the sake of the wall.
+ */
+const useSpokenWork = (reckoning: Reckoning | null, { house, show, state }: InView) => {
+  const spoken = useSpoken();
+  const { tongue } = spoken.voice;
+  const work = useMemo((): Work | null => {
+    if (reckoning === null) return null;
+    const own = tongue === undefined ? reckoning.house : { ...reckoning.house, tongue };
+    return { ...reckoning, house: own, kept: { house, show, state } };
+  }, [reckoning, house, show, state, tongue]);
+  const words = work?.house.words ?? 'US';
+  const ofHouse = useMemo(
+    (): Spoken => ({ ...spoken, voice: { words, tongue } }),
+    [spoken, words, tongue],
+  );
+  return [work, ofHouse] as const;
+};
+
+type OfSet = Extract<Place, { readonly set: string }>;
+
+const isOfSet = (place: Place): place is OfSet => 'set' in place;
+
 /** The set that a screen is about, its sheets too; null where it is about all. */
 const setOf = (place: Place): string | null => {
-  if (place.kind === 'set' || place.kind === 'order') return place.set;
+  if (isOfSet(place)) return place.set;
+  if (place.kind === 'house' && place.part === 'found') return place.inside ?? null;
   return place.kind === 'sheets' ? (place.sheet?.split('/')[1] ?? null) : null;
 };
 
 /** The set last looked at stays in hand on the other screens. */
 const useSetInHand = (place: Place, work: Reckoning | null) => {
   const [taken, take] = useState<string | null>(null);
-  const asked = setOf(place);
+  const named = setOf(place);
+  // A sheet may be of a gallery or of a moment, and no set is called so.
+  const isSet = place.kind !== 'sheets' || (work?.sets.some(({ id }) => id === named) ?? false);
+  const asked = isSet ? named : null;
   useEffect(() => {
     if (asked !== null) take(asked);
   }, [asked]);
@@ -97,19 +149,32 @@ const useSetInHand = (place: Place, work: Reckoning | null) => {
   return [asked ?? taken ?? first?.id ?? null, take] as const;
 };
 
-const titleOf = (place: Place, { sets }: Reckoning): string => {
-  if (place.kind !== 'set' && place.kind !== 'order')
-    return {
-      hangList: 'Hang list',
-      sheets: 'Sheets',
-      house: 'House',
-      whichSet: 'Which set?',
-      selfCheck: 'Self-check',
-      nowhere: 'Nowhere',
-    }[place.kind];
+const titleOf = (place: Place, { sets, house }: Reckoning): string => {
+  if (!isOfSet(place))
+    return phrase(
+      house,
+      {
+        hangList: message('Hang list'),
+        sheets: message('Sheets'),
+        house: message('House'),
+        whichSet: message('Which set?'),
+        anotherHouse: message('Another house'),
+        bringIn: message('Bring in'),
+        takeOut: message('Take out'),
+        selfCheck: message('Self-check'),
+        documents: message('Documents'),
+        nowhere: message('Nowhere'),
+      }[place.kind],
+    );
   const hang = sets.find(({ id }) => id === place.set)?.set.hang;
-  const set = `${place.set}, ${hang?.name ?? 'empty'}`;
-  return place.kind === 'set' ? `Set ${set}` : `Order of work, set ${set}`;
+  const set = `${place.set}, ${hang?.name ?? phrase(house, 'empty')}`;
+  const titles = {
+    set: message('Set'),
+    order: message('Order of work, set'),
+    whatIf: message('What if, set'),
+    compare: message('Beside'),
+  };
+  return `${phrase(house, titles[place.kind])} ${set}`;
 };
 
 const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView }) => {
@@ -117,6 +182,7 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
   const { place } = useAddress();
   const answer = useReckoning(view, useClock());
   const reckoning = answer.ok ? answer.value : null;
+  const [work, spoken] = useSpokenWork(reckoning, view);
   const houseNow = useRef(reckoning?.house ?? null);
   useEffect(() => {
     houseNow.current = reckoning?.house ?? null;
@@ -127,34 +193,39 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
     [keeper, showId],
   );
   const [setInHand, takeSet] = useSetInHand(place, reckoning);
-  const ids = [view.show.id, view.house.id, ...(view.state === null ? [] : [view.state.id])];
+  const noticed = [view.show.id, view.house.id, ...(view.state ? [view.state.id] : [])];
+  // Where all documents are shown, an edit of any of them can be taken back.
+  const ids = place.kind === 'documents' ? Object.keys(open.documents) : noticed;
   useUndoKeys(ids);
   const isDemo = open.databases.inHand === 'demo' || view.house.document['demo'] === true;
-  if (!answer.ok) {
+  if (!answer.ok || work === null) {
     return (
       <Frame isDemo={isDemo} title="Not understood">
         <TitleStrip open={open} view={view} ids={ids} setInHand={setInHand} />
-        <NotRead error={answer.error} />
+        <OrDocuments open={open} place={place}>
+          {answer.ok ? null : <NotRead error={answer.error} />}
+        </OrDocuments>
       </Frame>
     );
   }
-  const work: Work = { ...answer.value, kept: view };
   return (
     <WorkContext value={work}>
       <EditingContext value={editing}>
-        <Frame isDemo={isDemo} title={titleOf(place, work)}>
-          <TitleStrip open={open} view={view} ids={ids} setInHand={setInHand} />
-          <main>
-            <SelfCheckNotice place={place} />
-            <SaveNotices documents={[view.show, view.house, view.state]} />
-            <Wall setInHand={setInHand} onTake={takeSet} />
-            <Defect key={placeKey(place)}>
-              <Suspense fallback={<p className="empty-words">Fetching this screen …</p>}>
-                <Screen place={place} setInHand={setInHand} onTake={takeSet} open={open} />
-              </Suspense>
-            </Defect>
-          </main>
-        </Frame>
+        <SpokenContext value={spoken}>
+          <Frame isDemo={isDemo} title={titleOf(place, work)}>
+            <TitleStrip open={open} view={view} ids={ids} setInHand={setInHand} />
+            <main>
+              <SelfCheckNotice place={place} />
+              <SaveNotices documents={[view.show, view.house, view.state]} />
+              <Wall setInHand={setInHand} onTake={takeSet} />
+              <Defect key={placeKey(place)}>
+                <Suspense fallback={<p className="empty-words">Fetching this screen …</p>}>
+                  <Screen {...{ place, setInHand, open, noticed }} onTake={takeSet} />
+                </Suspense>
+              </Defect>
+            </main>
+          </Frame>
+        </SpokenContext>
       </EditingContext>
     </WorkContext>
   );
@@ -162,16 +233,18 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
 
 /** A screen that failed is tried afresh when another is opened. */
 const placeKey = (place: Place): string =>
-  place.kind === 'set' || place.kind === 'order' ? `${place.kind} ${place.set}` : place.kind;
+  isOfSet(place) ? `${place.kind} ${place.set}` : place.kind;
 
 type ScreenProps = {
   readonly place: Place;
   readonly setInHand: string | null;
   readonly onTake: (set: string) => void;
   readonly open: Open;
+  /** Documents in view, whose notices stand above. */
+  readonly noticed: readonly string[];
 };
 
-const Screen = ({ place, setInHand, onTake, open }: ScreenProps) => {
+const Screen = ({ place, setInHand, onTake, open, noticed }: ScreenProps) => {
   switch (place.kind) {
     case 'hangList':
       return <HangListPage setInHand={setInHand} onTake={onTake} />;
@@ -192,8 +265,20 @@ const Screen = ({ place, setInHand, onTake, open }: ScreenProps) => {
       );
     case 'whichSet':
       return <WhichSetPage key={place.piece} piece={place.piece} />;
+    case 'bringIn':
+      return <BringInPage />;
+    case 'takeOut':
+      return <TakeOutPage at={place.at} />;
+    case 'whatIf':
+      return <WhatIfPage id={place.set} change={place.change} />;
+    case 'compare':
+      return <ComparePage place={place} />;
+    case 'anotherHouse':
+      return <AnotherHousePage place={place} open={open} />;
     case 'selfCheck':
       return <SelfCheckPage />;
+    case 'documents':
+      return <DocumentsScreen place={place} open={open} noticed={noticed} />;
     case 'nowhere':
       return <Nowhere path={place.path} />;
     default:

@@ -9,7 +9,20 @@ import { thisInstallation } from '#installation';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
-const ROOMS = ['engine', 'documents', 'drawings', 'sheets', 'selfcheck', 'validation'];
+const ROOMS = [
+  'engine',
+  'texts',
+  'languages',
+  'documents',
+  'drawings',
+  'sheets',
+  'exchange',
+  'archive',
+  'differences',
+  'fitting',
+  'selfcheck',
+  'validation',
+];
 const PURE = new RegExp(
   `[\\\\/](${ROOMS.join('|')})[\\\\/][^?]*\\.ts$|node_modules[\\\\/]zod[\\\\/]`,
 );

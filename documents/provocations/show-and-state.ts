@@ -154,6 +154,11 @@ export const SHOW_PROVOCATIONS: Provocations = {
     put('takeoff', 'units[0].xs', [0, 1, 2]),
     put('takeoff', 'units[0].count', 1, { at: 'units[0].xs' }),
   ],
+  'DOC-117': [
+    put('show', `${cloth}.placement.from`, '-30 ft'),
+    put('show', `${tower}.placement.points[1]`, '1000 in'),
+    put('show', 'hangs[1].items[0].takeoff.units[0].xs[0]', '-20 m'),
+  ],
 };
 
 export const STATE_PROVOCATIONS: Provocations = {

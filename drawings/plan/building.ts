@@ -15,7 +15,7 @@ export const halfWidth = ({ stage, lineSets }: House): number =>
     stage.operatingX.known ? Math.abs(stage.operatingX.value) : 0,
   );
 
-const LIMIT: Style = { stroke: 'ink2', weight: 'thin', dash: 'hidden' };
+const LIMIT: Style = { stroke: 'ink2', weight: 'thin', dash: 'hidden', thing: 'zones' };
 const CUT = 9;
 
 const acrossWhole = (house: House, x?: readonly [number, number]): readonly [number, number] =>
@@ -83,7 +83,11 @@ const nameOf = (
 const wellShapes = (house: House, scale: FieldScale, letter: number): readonly Shape[] => {
   const { toY } = stageDepth(house);
   return house.loftWells.flatMap(({ id, x, width }) => [
-    boxOf([x - width / 2, x + width / 2], [0, toY], scale, { stroke: 'rule', weight: 'hair' }),
+    boxOf([x - width / 2, x + width / 2], [0, toY], scale, {
+      stroke: 'rule',
+      weight: 'hair',
+      thing: 'wells',
+    }),
     ...nameOf({ x: scale.xOf(x), y: scale.yOf(toY) - CUT - 4 }, id, {
       scale,
       letter,
@@ -113,6 +117,7 @@ const galleryShapes = (house: House, scale: FieldScale, letter: number): readonl
     boxOf([Math.min(x, edge), Math.max(x, edge)], [0, toY], scale, {
       stroke: 'line',
       weight: 'thin',
+      thing: 'galleries',
     }),
     lettering(
       scale.xOf((x + edge) / 2) + letter * 0.34,
@@ -146,7 +151,7 @@ export const keptFree = (house: House, scale: FieldScale, letter: number): reado
   ...house.openings.flatMap(({ name, x, y }) => {
     const across = acrossWhole(house, x);
     return [
-      boxOf(across, y, scale, { stroke: 'ink', weight: 'mid' }),
+      boxOf(across, y, scale, { stroke: 'ink', weight: 'mid', thing: 'traps' }),
       ...nameOf({ x: scale.xOf(across[0]) + 4, y: scale.yOf(y[0]) - 4 }, name, {
         scale,
         letter,

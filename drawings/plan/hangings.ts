@@ -1,6 +1,8 @@
 /** Pipes from above, with their lift lines, what hangs on them, and the bays that carry them. */
+
 import type { HouseMoment, SetAssessment } from '#assessment';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import type { FieldScale } from '../field-view.ts';
 import { hangingItems, placesOf } from '../hanging-points.ts';
 import { upstageOf } from '../section/hangings.ts';
@@ -25,6 +27,7 @@ const hungShapes = (
         boxOf([from, to], [upstageM - half, upstageM + half], scale, {
           stroke: 'ink',
           weight: 'thin',
+          thing: 'scenery',
         }),
         ...(set.hang?.family === 'hard'
           ? [
@@ -33,7 +36,7 @@ const hungShapes = (
                 scale.yOf(upstageM - half),
                 scale.xOf(to),
                 scale.yOf(upstageM + half),
-                { stroke: 'ink', weight: 'hair' },
+                { stroke: 'ink', weight: 'hair', thing: 'scenery' },
               ),
             ]
           : []),
@@ -59,10 +62,13 @@ export const planSet = (
       : { stroke: 'line', weight: 'thin' };
   return [
     ...hungShapes(set, on, { scale, upstageM }),
-    line(scale.xOf(batten.left.value), y, scale.xOf(batten.right.value), y, pen),
+    line(scale.xOf(batten.left.value), y, scale.xOf(batten.right.value), y, {
+      ...pen,
+      thing: 'battens',
+    }),
     ...(lineXs ?? []).map((x) => {
       const at = scale.xOf(x);
-      return line(at, y - 3, at, y + 3, { ...pen, weight: 'thin' });
+      return line(at, y - 3, at, y + 3, { ...pen, weight: 'thin', thing: 'liftLines' });
     }),
   ];
 };
@@ -83,12 +89,12 @@ export const planBays = (
     return [
       polyline(
         [point(right - 4, top), point(right, top), point(right, bottom), point(right - 4, bottom)],
-        { stroke: 'line', weight: 'thin' },
+        { stroke: 'line', weight: 'thin', thing: 'bays' },
       ),
       lettering(
         right + 5,
         (top + bottom) / 2 + letter * 0.34,
-        isLettered(scale, letter) ? `bay ${id}` : id,
+        isLettered(scale, letter) ? phrase(house, 'bay {id}', { id }) : id,
         letter,
         {
           pen: 'ink2',

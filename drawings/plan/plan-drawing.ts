@@ -3,8 +3,10 @@
  * it. Pipes at their places with their lift lines and how deep what hangs on them is; wells, bays,
  * galleries, traps, and what is kept free.
  */
+
 import type { HouseMoment, SetAssessment } from '#assessment';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import type { FieldScale, FieldSize, FieldView } from '../field-view.ts';
 import { fieldScale, fitted } from '../field-view.ts';
 import { measureStrip } from '../measure-strip.ts';
@@ -12,7 +14,6 @@ import { stageDepth } from '../section/building.ts';
 import { upstageOf } from '../section/hangings.ts';
 import { spread } from '../section/spread.ts';
 import { type Drawing, group, lettering, point, polyline, type Shape } from '../shape.ts';
-import { tradeWord } from '../trade-words.ts';
 import { halfWidth, keptFree, planBuilding } from './building.ts';
 import { planBays, planSet } from './hangings.ts';
 
@@ -45,7 +46,10 @@ export const wholePlan = (house: House): FieldView => {
   const half = halfWidth(house);
   const { toY } = stageDepth(house);
   // Room for the names of bays at the right.
-  return { left: -half - 0.6, right: half + 2.4, bottom: -2, top: toY + 1 };
+  // A lift in the pit lies downstage of the plaster line.
+  const openings = house.openings.map(({ y: [from] }) => from - 0.5);
+  const bottom = Math.min(-2, ...openings);
+  return { left: -half - 0.6, right: half + 2.4, bottom, top: toY + 1 };
 };
 
 /** Numbers that stand over one another are every second or third, and the set in hand. */
@@ -86,11 +90,19 @@ const setStrip = (
       }),
     ];
   });
-  return { width, height, title: `Sets of ${house.name}, upstage up`, shapes };
+  return {
+    width,
+    height,
+    title: phrase(house, 'Sets of {name}, upstage up', { name: house.name }),
+    shapes,
+  };
 };
 
 export const planTitle = ({ house, moment }: PlanSubject): string =>
-  `Plan of the stage of ${house.name}, ${moment.is}, ${tradeWord(house, 'batten')}s and what hangs`;
+  phrase(house, 'Plan of the stage of {name}, {is}, battens and what hangs', {
+    name: house.name,
+    is: moment.is,
+  });
 
 /** Everything that is in the view. */
 export const planParts = (subject: PlanSubject, options: PlanOptions): PlanParts => {
@@ -118,7 +130,7 @@ export const planParts = (subject: PlanSubject, options: PlanOptions): PlanParts
       letter,
       view,
       height: strips.foot,
-      words: 'from the centre line; stage right at the left',
+      words: phrase(house, 'from the centre line; stage right at the left'),
     }),
     scale,
   };

@@ -35,7 +35,7 @@ export const structureOf = (work: StructureWork, plantOf: PlantOf): Reckoned<Set
   const { model: known, lines: plant, bare } = plantOf(lineSet, house);
   if (!known.known) return known;
   const model = known.value;
-  const placed = placedOf(work);
+  const placed = placedOf(work, model);
   const scenes = placed.known ? merged(hungScenes(work, model, placed.value)) : [];
   const states = [
     bare(() => stateOf(model, plant, bareScene(lineSet, model))),
@@ -81,7 +81,19 @@ type PlacedItem = {
   readonly uncertaintyKg: number | null;
 };
 
-const placedOf = ({ hang, takeoffs, carried }: StructureWork): Reckoned<readonly PlacedItem[]> => {
+/** As the beam has it: lengths that were rounded twice may end a hair beyond the pipe. */
+const HAIR_M = 1e-9;
+
+const isOnBatten = (load: Load, { left, right }: BattenModel): boolean => {
+  const [fromM, toM] = 'x' in load ? [load.x, load.x] : [load.from, load.to];
+  return fromM >= left - HAIR_M && toM <= right + HAIR_M;
+};
+
+/** An item that is said to pull past the end of the pipe needs another place, or another pipe. */
+const placedOf = (
+  { hang, takeoffs, carried }: StructureWork,
+  model: BattenModel,
+): Reckoned<readonly PlacedItem[]> => {
   if (hang !== null && hang.deadHungAt !== null) {
     return blocked(['how the steel holds it: its lines do not']);
   }
@@ -91,12 +103,16 @@ const placedOf = ({ hang, takeoffs, carried }: StructureWork): Reckoned<readonly
     const { item, total } = takeoff;
     const loads = loadsAlongBatten(item, takeoff);
     for (const need of loads.known ? [] : loads.needs) got.need(`${item.name}: ${need}`);
+    const along = (loads.known ? loads.value : []).map((load): Load => {
+      const { massKg: mass } = load;
+      return 'x' in load ? { x: load.x, mass } : { from: load.from, to: load.to, mass };
+    });
+    if (!along.every((load) => isOnBatten(load, model))) {
+      got.need(`${item.name}: a place that is on the batten`);
+    }
     return {
       name: item.name,
-      loads: (loads.known ? loads.value : []).map((load): Load => {
-        const { massKg: mass } = load;
-        return 'x' in load ? { x: load.x, mass } : { from: load.from, to: load.to, mass };
-      }),
+      loads: along,
       fullKg: total.known ? total.value.massKg : 0,
       uncertaintyKg: total.known ? total.value.uncertaintyKg : null,
     };

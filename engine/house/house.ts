@@ -7,6 +7,7 @@ import type {
   Radians,
   UnitSystem,
 } from '#quantities';
+import type { Language, Tongue } from '#texts';
 import type { BrickKind, Spreader } from './brick.ts';
 import type { Basis, Known } from './known.ts';
 import type { LineSet } from './line-set.ts';
@@ -125,6 +126,10 @@ export type House = {
   readonly demo: boolean;
   readonly units: UnitSystem;
   readonly words: 'US' | 'UK';
+  /** Tag of the language that its sheets are printed in; absent is English. */
+  readonly language?: Language | undefined;
+  /** Of whoever looks or prints: never written in a document. Absent is English. */
+  readonly tongue?: Tongue | undefined;
   readonly stage: Stage;
   readonly rules: HouseRules;
   readonly brickKinds: readonly BrickKind[];

@@ -1,5 +1,8 @@
+export { freeSets } from './free-sets.ts';
+export { pastBatten } from './on-batten.ts';
 export { type Places, pieceOf, placesFor } from './place.ts';
 export { codesOnAll, lookKey, type Ranked, rank, type Standing } from './rank.ts';
+export { isOverlap } from './space.ts';
 export type {
   Against,
   BayFacts,

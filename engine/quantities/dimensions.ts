@@ -41,3 +41,20 @@ export const DIMENSION_WORDS: Readonly<Record<Dimension, string>> = {
   ratio: 'ratio',
   count: 'count',
 };
+
+/** Between a number and its decimals. */
+export type DecimalMark = '.' | ',';
+
+/** Who reads: the units, and the mark of decimals where a language has another than a point. */
+export type Reader =
+  | UnitSystem
+  | {
+      readonly units: UnitSystem;
+      readonly tongue?: { readonly decimalMark: DecimalMark } | undefined;
+    };
+
+export const unitsRead = (reader: Reader): UnitSystem =>
+  typeof reader === 'string' ? reader : reader.units;
+
+export const decimalMarkOf = (reader: Reader): DecimalMark =>
+  typeof reader === 'string' ? '.' : (reader.tongue?.decimalMark ?? '.');

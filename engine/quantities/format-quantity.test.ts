@@ -12,6 +12,8 @@ import {
 /** Tests write an underline where the print has a no-break space. */
 const shown = (text: string): string => text.replaceAll('\u00A0', '_');
 
+const UK = { batten: 'bar heavy', arbor: 'cradle heavy', under: 'under' };
+
 describe('a length', () => {
   const length = metres(7.4803);
 
@@ -140,8 +142,8 @@ describe('an imbalance', () => {
     expect(shown(formatImbalance(lb(12), 'customary'))).toBe('12_lb batten heavy');
     expect(shown(formatImbalance(lb(-12), 'customary'))).toBe('12_lb arbor heavy');
     expect(shown(formatImbalance(lb(-12), 'metric'))).toBe('5.5_kg arbor heavy');
-    expect(shown(formatImbalance(lb(-12), 'metric', { words: 'uk' }))).toBe('5.5_kg cradle heavy');
-    expect(shown(formatImbalance(lb(12), 'metric', { words: 'uk' }))).toBe('5.5_kg bar heavy');
+    expect(shown(formatImbalance(lb(-12), 'metric', { words: UK }))).toBe('5.5_kg cradle heavy');
+    expect(shown(formatImbalance(lb(12), 'metric', { words: UK }))).toBe('5.5_kg bar heavy');
   });
 
   it('rounds away from zero, so that a little is never nothing', () => {

@@ -2,7 +2,13 @@
 import { assert } from '#outcome';
 import type { Kilograms, Metres, Newtons } from './brands.ts';
 import { GRAVITY, INCH, POUND } from './conversions.ts';
-import type { Dimension, UnitSystem } from './dimensions.ts';
+import {
+  type Dimension,
+  decimalMarkOf,
+  type Reader,
+  type UnitSystem,
+  unitsRead,
+} from './dimensions.ts';
 import type { Form } from './print-forms.ts';
 import { FORMS } from './print-forms.ts';
 import type { Rounding } from './print-number.ts';
@@ -26,9 +32,10 @@ export type FormatOptions = {
 export const formatQuantity = (
   dimension: Dimension,
   si: number,
-  units: UnitSystem,
+  reader: Reader,
   options: FormatOptions = {},
 ): string => {
+  const units = unitsRead(reader);
   assert(Number.isFinite(si), `a ${dimension} to print must be finite, and it is ${si}`);
   const { round = 'nearest', style = 'sheet', customaryLength = 'feetInches' } = options;
   if (units === 'customary' && dimension === 'length' && customaryLength !== 'decimalFeet') {
@@ -44,39 +51,34 @@ export const formatQuantity = (
   const form = formFor(dimension, si, units);
   const decimals = form[style];
   const steps = wholeSteps((si / sizeOf(dimension, form)) * 10 ** decimals, round);
-  return withUnit(decimalText(steps, decimals), form.unit);
+  const digits = decimalText(steps, decimals).replace('.', decimalMarkOf(reader));
+  return withUnit(digits, form.unit);
 };
 
-export const formatLength = (
-  length: Metres,
-  units: UnitSystem,
-  options: FormatOptions = {},
-): string => formatQuantity('length', length, units, options);
+export const formatLength = (length: Metres, reader: Reader, options: FormatOptions = {}): string =>
+  formatQuantity('length', length, reader, options);
 
-export const formatMass = (
-  mass: Kilograms,
-  units: UnitSystem,
-  options: FormatOptions = {},
-): string => formatQuantity('mass', mass, units, options);
+export const formatMass = (mass: Kilograms, reader: Reader, options: FormatOptions = {}): string =>
+  formatQuantity('mass', mass, reader, options);
 
-export const formatForce = (
-  force: Newtons,
-  units: UnitSystem,
-  options: FormatOptions = {},
-): string => formatQuantity('force', force, units, options);
+export const formatForce = (force: Newtons, reader: Reader, options: FormatOptions = {}): string =>
+  formatQuantity('force', force, reader, options);
 
 export type ImbalanceOptions = {
   /** `up`, the default, is away from zero. An imbalance is a load and never rounds down. */
   readonly round?: 'nearest' | 'up';
   readonly style?: 'sheet' | 'fine';
-  /** The trade's words in the house's country. */
-  readonly words?: 'us' | 'uk';
+  /** What the two sides and less than can be said are called; US English unless told. */
+  readonly words?: ImbalanceWords;
 };
 
-const SIDES = {
-  us: { batten: 'batten heavy', arbor: 'arbor heavy' },
-  uk: { batten: 'bar heavy', arbor: 'cradle heavy' },
-} as const;
+export type ImbalanceWords = {
+  readonly batten: string;
+  readonly arbor: string;
+  readonly under: string;
+};
+
+const US_WORDS: ImbalanceWords = { batten: 'batten heavy', arbor: 'arbor heavy', under: 'under' };
 
 /**
  * The imbalance referred to the batten as the mass that would make it, with its side in words:
@@ -86,17 +88,17 @@ const SIDES = {
  */
 export const formatImbalance = (
   imbalance: Newtons,
-  units: UnitSystem,
-  { round = 'up', style = 'sheet', words = 'us' }: ImbalanceOptions = {},
+  reader: Reader,
+  { round = 'up', style = 'sheet', words = US_WORDS }: ImbalanceOptions = {},
 ): string => {
   const sizeKg = Math.abs(imbalance) / GRAVITY;
-  const none = withUnit('0', units === 'customary' ? 'lb' : 'kg');
-  const nothing = formatQuantity('mass', 0, units, { style });
-  const largest = formatQuantity('mass', sizeKg, units, { round: 'up', style });
+  const none = withUnit('0', unitsRead(reader) === 'customary' ? 'lb' : 'kg');
+  const nothing = formatQuantity('mass', 0, reader, { style });
+  const largest = formatQuantity('mass', sizeKg, reader, { round: 'up', style });
   if (largest === nothing) return none;
-  const side = imbalance > 0 ? SIDES[words].batten : SIDES[words].arbor;
-  const printed = formatQuantity('mass', sizeKg, units, { round, style });
-  return `${printed === nothing ? `under ${largest}` : printed} ${side}`;
+  const side = imbalance > 0 ? words.batten : words.arbor;
+  const printed = formatQuantity('mass', sizeKg, reader, { round, style });
+  return `${printed === nothing ? `${words.under} ${largest}` : printed} ${side}`;
 };
 
 const formFor = (dimension: Dimension, si: number, units: UnitSystem): Form => {

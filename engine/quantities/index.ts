@@ -43,8 +43,9 @@ export {
   weightToMass,
   YARD,
 } from './conversions.ts';
-export type { Dimension, UnitSystem } from './dimensions.ts';
-export type { FormatOptions, ImbalanceOptions } from './format-quantity.ts';
+export type { DecimalMark, Dimension, Reader, UnitSystem } from './dimensions.ts';
+export { decimalMarkOf } from './dimensions.ts';
+export type { FormatOptions, ImbalanceOptions, ImbalanceWords } from './format-quantity.ts';
 export {
   formatForce,
   formatImbalance,

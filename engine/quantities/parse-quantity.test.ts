@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Dimension } from './dimensions.ts';
+import { formatQuantity } from './format-quantity.ts';
 import { parseQuantity } from './parse-quantity.ts';
 
 const read = (dimension: Dimension, text: string, signed = false): number => {
@@ -131,5 +132,59 @@ describe('parseQuantity', () => {
   it('takes the largest text and the largest value that are allowed', () => {
     expect(read('length', `${'0'.repeat(57)}1 m`)).toBe(1);
     expect(read('count', '1000000000000')).toBe(1e12);
+  });
+});
+
+describe('where a comma is the decimal mark', () => {
+  const german = (dimension: Dimension, text: string) =>
+    parseQuantity(dimension, text, { decimalMark: ',' });
+
+  it.each([
+    ['mass', '12,5 kg', 12.5],
+    ['mass', '12.5 kg', 12.5],
+    ['mass', '0,475 kg', 0.475],
+    ['length', '7,480 m', 7.48],
+    ['length', '7,48 m', 7.48],
+    ['massPerLength', '1,234 kg/m', 1.234],
+    ['force', '1,25 kN', 1250],
+  ] as const)('reads a %s of %s', (dimension, text, si) => {
+    const read = german(dimension, text);
+    expect(read.ok && read.value).toBeCloseTo(si, 9);
+  });
+
+  it.each(['1,250 lb', '1,250 kg', '999,000 kg'])(
+    '[QTY-011] refuses %s in either language, for both readings hang in theatres',
+    (text) => {
+      for (const read of [german('mass', text), parseQuantity('mass', text)]) {
+        expect(read.ok ? read.value : read.error.code).toBe('QTY-011');
+      }
+    },
+  );
+
+  it.each([
+    ['mass', '1.250 kg'],
+    ['length', '7.480 m'],
+  ] as const)('[QTY-023] refuses a %s of %s, which a comma would mark', (dimension, text) => {
+    const read = german(dimension, text);
+    expect(read.ok ? read.value : read.error.code).toBe('QTY-023');
+    expect(parseQuantity(dimension, text).ok).toBe(true);
+  });
+
+  it('[QTY-012] refuses thousands and decimals together', () => {
+    const read = german('mass', '1.234,5 kg');
+    expect(read.ok ? read.value : read.error.code).toBe('QTY-012');
+  });
+
+  it('reads back what it prints, in every dimension', () => {
+    const reader = { units: 'metric', tongue: { decimalMark: ',' } } as const;
+    for (const si of [0.0125, 0.475, 1.234, 12.5, 123.456, 999.994]) {
+      for (const dimension of ['length', 'mass', 'force', 'massPerLength', 'energy'] as const) {
+        const printed = formatQuantity(dimension, si, reader);
+        expect(printed).not.toContain('.');
+        const read = german(dimension, printed);
+        const point = parseQuantity(dimension, formatQuantity(dimension, si, 'metric'));
+        expect(read, printed).toStrictEqual(point);
+      }
+    }
   });
 });

@@ -1,9 +1,10 @@
 /** Reads what a person typed into the base unit of its dimension, or says why not. */
 import type { Result } from '#outcome';
 import { fail, ok } from '#outcome';
-import type { Dimension } from './dimensions.ts';
-import { readTerms } from './parse-terms.ts';
+import type { DecimalMark, Dimension } from './dimensions.ts';
+import { readTerms, type Term } from './parse-terms.ts';
 import { hasForeignDigit, plainText } from './plain-text.ts';
+import { printsThousandths } from './print-forms.ts';
 import type { RefusalName } from './refusal-codes.ts';
 import type { QuantityRefusal } from './refuse.ts';
 import { refuse, refuseUnit } from './refuse.ts';
@@ -14,6 +15,8 @@ export type { QuantityRefusal } from './refuse.ts';
 export type ParseOptions = {
   /** Takes a leading minus or plus. Without it a signed text is refused. */
   readonly signed?: boolean;
+  /** Of the language that is typed in; a point unless told. */
+  readonly decimalMark?: DecimalMark;
 };
 
 const LENGTH_MAX = 60;
@@ -40,22 +43,36 @@ export const parseQuantity = (
   const signCount = signs.replace(/ /g, '').length;
   if (signCount > 1) return fail(refuse('signMisplaced', dimension, text));
   if (signCount === 1 && !options.signed) return fail(refuse('signNotTaken', dimension, text));
-  const size = parseSize(dimension, plain.slice(signs.length), text);
+  const mark = options.decimalMark ?? '.';
+  const size = parseSize(dimension, plain.slice(signs.length), { text, mark });
   if (!size.ok) return size;
   if (size.value > SI_MAX) return fail(refuse('tooLarge', dimension, text));
   return ok(signs.startsWith('-') && size.value !== 0 ? -size.value : size.value);
 };
 
-/** The size without its sign. `text` is what was typed, for the refusal. */
-const parseSize = (dimension: Dimension, unsigned: string, text: string): Answer => {
+/** `text` is what was typed, for the refusal. */
+type TypedText = { readonly text: string; readonly mark: DecimalMark };
+
+/**
+ * `1,250 kg` is a kilogram and a quarter to one hand and a tonne and a quarter to another, and
+ * both hang in theatres: refused in every language. Only where a comma is the decimal mark, and
+ * this program itself prints thousandths of that unit, does `7,480 m` read as it was printed.
+ */
+const isReadTwoWays = (dimension: Dimension, { isDoubtful, unit }: Term): boolean =>
+  isDoubtful && !printsThousandths(dimension, findUnit(dimension, unit)?.label);
+
+/** The size without its sign. */
+const parseSize = (dimension: Dimension, unsigned: string, typed: TypedText): Answer => {
+  const { text, mark } = typed;
   if (dimension === 'count') return parseCount(unsigned, text);
-  if (unsigned.includes('@')) return parseRunningCloth(dimension, unsigned, text);
-  const terms = readTerms(unsigned);
+  if (unsigned.includes('@')) return parseRunningCloth(dimension, unsigned, typed);
+  const terms = readTerms(unsigned, mark);
   if (!terms.ok) return fail(refuse(faultFor(dimension, terms.error), dimension, text));
   let si = 0;
   for (const term of terms.value) {
     const unit = findUnit(dimension, term.unit);
     if (!unit) return fail(refuseUnit(dimension, term.unit, text));
+    if (isReadTwoWays(dimension, term)) return fail(refuse('ambiguousComma', dimension, text));
     si += term.value * unit.si;
   }
   return ok(si);
@@ -82,17 +99,18 @@ const parseCount = (unsigned: string, text: string): Answer =>
  * Omits   nothing; selvedges count in the width as they do in the weight
  * Check   25 oz per running yard at 54 in is 0.565 kg/m² (VAL-QTY-03)
  */
-const parseRunningCloth = (dimension: Dimension, unsigned: string, text: string): Answer => {
+const parseRunningCloth = (dimension: Dimension, unsigned: string, typed: TypedText): Answer => {
+  const { text, mark } = typed;
   const [running = '', width = '', ...more] = unsigned.split('@').map((part) => part.trim());
   if (dimension !== 'massPerArea' || more.length > 0) {
     return fail(refuse('clothWidth', dimension, text));
   }
-  const terms = readTerms(running);
+  const terms = readTerms(running, mark);
   if (!terms.ok) return fail(refuse(terms.error, dimension, text));
   const [term] = terms.value;
   const unit = term && terms.value.length === 1 ? findRunningUnit(term.unit) : undefined;
-  const widthM = parseSize('length', width, text);
-  if (!term || !unit || !widthM.ok || widthM.value === 0) {
+  const widthM = parseSize('length', width, typed);
+  if (!term || term.isDoubtful || !unit || !widthM.ok || widthM.value === 0) {
     return fail(refuse('clothWidth', dimension, text));
   }
   const runningKgPerM = term.value * unit.si;

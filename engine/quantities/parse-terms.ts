@@ -4,26 +4,35 @@
  */
 import type { Result } from '#outcome';
 import { fail, ok } from '#outcome';
+import type { DecimalMark } from './dimensions.ts';
 import { readNumber } from './parse-number.ts';
 import type { RefusalName } from './refusal-codes.ts';
 import type { Unit } from './units.ts';
 import { dimensionOf, findUnit, nextSmaller } from './units.ts';
 
-export type Term = { readonly value: number; readonly isWhole: boolean; readonly unit: string };
+export type Term = {
+  readonly value: number;
+  readonly isWhole: boolean;
+  readonly isDoubtful: boolean;
+  readonly unit: string;
+};
 
 /** Hours, minutes and seconds are the longest chain there is. */
 const TERMS_MAX = 3;
 
-export const readTerms = (text: string): Result<readonly Term[], RefusalName> => {
+export const readTerms = (
+  text: string,
+  mark: DecimalMark,
+): Result<readonly Term[], RefusalName> => {
   const terms: Term[] = [];
   let left = text;
   while (left !== '' && terms.length < TERMS_MAX) {
-    const number = readNumber(left);
+    const number = readNumber(left, mark);
     if (!number.ok) return number;
     const cut = cutUnit(number.value.rest.trim());
     if (!cut.ok) return cut;
-    const { value, isWhole } = number.value;
-    terms.push({ value, isWhole, unit: cut.value.unit });
+    const { value, isWhole, isDoubtful } = number.value;
+    terms.push({ value, isWhole, isDoubtful, unit: cut.value.unit });
     left = cut.value.rest;
   }
   if (terms.length === 0) return fail('noNumber');

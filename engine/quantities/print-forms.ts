@@ -67,3 +67,9 @@ export const FORMS: Readonly<Record<Dimension, Forms>> = {
   ratio: both(form('%', 0, 1)),
   count: both(form('', 0, 0)),
 };
+
+/** Three digits or more after the decimal mark, on a sheet, of a unit by its label. */
+export const printsThousandths = (dimension: Dimension, label: string | undefined): boolean =>
+  Object.values(FORMS[dimension]).some((each) =>
+    each.some(({ unit, sheet }) => unit === label && sheet >= 3),
+  );

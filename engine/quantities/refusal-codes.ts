@@ -100,6 +100,11 @@ export const REFUSALS = {
     'Larger than anything in a theatre',
     'The value is beyond 10¹² in its base unit, which can only be a slip.',
   ),
+  ambiguousPoint: code(
+    'QTY-023',
+    'Point that can be read two ways',
+    'Where decimals follow a comma, a point before exactly three digits may mark thousands.',
+  ),
 } as const satisfies Readonly<Record<string, RefusalCode>>;
 
 export type RefusalName = keyof typeof REFUSALS;

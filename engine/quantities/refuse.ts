@@ -23,6 +23,7 @@ const ADVICE: Readonly<Partial<Record<RefusalName, string>>> = {
   signNotTaken: 'a measure without plus or minus',
   signMisplaced: 'one sign, before the whole measure',
   ambiguousComma: '1234 for the thousands or 1.234 for the decimals',
+  ambiguousPoint: '1234 for the thousands or 1,234 for the decimals',
   groupedNumber: '1234.5 or 1234,5, without marks or gaps between thousands',
   fractionTooLarge: 'a fraction under one, as in 6 1/2',
   zeroDenominator: 'a fraction whose lower figure is not zero',

@@ -148,6 +148,19 @@ const found = (solved: Solved, restraint: RestraintNeeded | null, more = 0): Ord
 const isHauled = ({ options }: Job, solved: Solved): boolean =>
   options.lock === 'planning' && mustHaul(solved.loads.site, solved.held, stagesFor(solved));
 
+/**
+ * More of a kind is wanted than lies on the arbor and on all galleries together. Where several
+ * things stand in the way no single change helps, and this is the one that no hold makes good.
+ */
+const lacksBricks = ({ physics, start, goal }: Job): boolean =>
+  Object.entries(goal.bricks).some(([kind, wanted]) => {
+    const onArbor = start.stack
+      .filter((run) => run.kind === kind && run.tag === 'show')
+      .reduce((sum, { count }) => sum + count, 0);
+    const loose = physics.galleries.reduce((sum, { stock }) => sum + (stock[kind] ?? 0), 0);
+    return wanted > onArbor + loose;
+  });
+
 const withRestraint = (
   job: Job,
   loads: Loads,
@@ -163,7 +176,7 @@ const withRestraint = (
   if (least.is === 'none') {
     const change = smallestChange(job);
     return none({
-      rule: change?.rule ?? 'HOLD',
+      rule: change?.rule ?? (lacksBricks(job) ? 'STOCK' : 'HOLD'),
       searched: searched + least.searched,
       smallestChange: change?.change ?? null,
     });

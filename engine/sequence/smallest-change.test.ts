@@ -72,6 +72,15 @@ describe('what would make an order, where there is none', () => {
     expect(new Set(given)).toEqual(new Set(['upper', 'mid']));
   });
 
+  it('the bricks that are not there, where the rod is too short as well', () => {
+    const galleries = SIX_LINE_SET.galleries.map((each) => ({ ...each, stock: { F: 4 } }));
+    const few = setWith({ lamp: clearItem(200) }, { galleries, rodM: ft(0.85) });
+    // Eight are to be had, and neither a longer rod nor more bricks alone would do.
+    expect(none(asked(few, bare, GOAL))).toMatchObject({ rule: 'STOCK', smallestChange: null });
+    const short = setWith({ lamp: clearItem(200) }, { rodM: ft(0.85) });
+    expect(none(asked(short, bare, GOAL)).rule).toBe('ROD');
+  });
+
   it('more bricks, where only the arbor could carry them from one gallery to the other', () => {
     const galleries = SIX_LINE_SET.galleries.map((each) => ({
       ...each,

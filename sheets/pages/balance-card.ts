@@ -1,8 +1,10 @@
 /** The balance card of one set: by it a head flyperson checks a hang. Worst height first. */
+
 import type { SetAssessment, SetPlan } from '#assessment';
 import { balanceDrawing, stackDrawing } from '#drawings';
 import { type House, lockHoldOf } from '#house';
 import type { CheckedOrder } from '#orders';
+import { phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { hangName } from '../context.ts';
 import { BODY_HEIGHT, BODY_WIDTH, besideWords, makeSheet, voidWords } from '../page-parts.ts';
@@ -106,9 +108,11 @@ const noteOf = (words: Words): Paragraph => ({ kind: 'text', words, isNote: true
 /** Restraint, assumptions and unknowns in one paragraph, which may take so many lines. */
 const REST_LINES = 5;
 
-const restraintNote = (strike: CheckedOrder | null): string => {
-  if (strike === null) return 'for the order of work, not made yet. ';
-  return needsPermit(strike) ? 'by the permit of this set. ' : 'none in the order named above. ';
+const restraintNote = (strike: CheckedOrder | null, house: House): string => {
+  if (strike === null) return phrase(house, 'for the order of work, not made yet. ');
+  return needsPermit(strike)
+    ? phrase(house, 'by the permit of this set. ')
+    : phrase(house, 'none in the order named above. ');
 };
 
 const restNote = (
@@ -118,8 +122,8 @@ const restNote = (
   strike: CheckedOrder | null,
 ): Words => {
   const before: Words = [
-    strong('Restraint: '),
-    restraintNote(strike),
+    strong(phrase(context.house, 'Restraint: ')),
+    restraintNote(strike, context.house),
     ...assumedWords(set, plan, context.house),
     ' ',
   ];
@@ -149,12 +153,20 @@ const plannedBlocks = (
     saidAbove: notice.degree === 'caution' ? [...saidAbove, 'BAL-004'] : saidAbove,
   });
   const notes: readonly Paragraph[] = [
-    { kind: 'text', words: [`Hung: ${hungWords(set, house)}. ${slopeWords(plan, house)}`] },
+    {
+      kind: 'text',
+      words: [
+        phrase(house, 'Hung: {hung}. {slope}', {
+          hung: hungWords(set, house),
+          slope: slopeWords(plan, house),
+        }),
+      ],
+    },
     ...[...releaseWords(set, plan, house), ...look].map(noteOf),
     noteOf(restNote(context, set, plan, strike)),
   ];
   const proofs = proofsOf(set, house);
-  const locked = lockedOutNotice(set);
+  const locked = lockedOutNotice(set, house);
   // Put on top of every sheet where it is made; here it only takes its height.
   const above = selfCheckNotice(context, 'balance-card');
   const height = drawingHeight([...above, ...locked, notice], notes, proofsHeight(proofs));
@@ -193,9 +205,9 @@ export const balanceCard = (context: SheetContext, set: SetAssessment): Sheet =>
   return makeSheet(context, {
     id: `balance-card/${set.lineSet.id}`,
     kind: 'balance-card',
-    title: `Balance card, ${kindOfSet(set.lineSet, house)}`,
+    title: phrase(house, 'Balance card, {kindOfSet}', { kindOfSet: kindOfSet(set.lineSet, house) }),
     number: set.lineSet.id,
-    name: set.hang === null ? 'Empty' : hangName(set, show),
+    name: set.hang === null ? phrase(house, 'Empty') : hangName(set, show, house),
     beside: besideWords(context, set),
     blocks,
     voidIf: voidWords(context, set),

@@ -1,8 +1,10 @@
 /** The imbalance at every height that matters, from the highest down as on the drawing. */
+
 import type { SetPlan } from '#assessment';
 import { heavySide } from '#drawings';
 import type { House, Known } from '#house';
 import { FOOT, GRAVITY, type Newtons, POUND } from '#quantities';
+import { message, phrase } from '#texts';
 import type { Row, SheetData, Table } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { height, loadMass } from '../words/say-set.ts';
@@ -10,10 +12,21 @@ import { lengthUnit, massUnit } from '../words/say-units.ts';
 import type { NamedReading } from './readings.ts';
 import { cardReadings } from './readings.ts';
 
+/** What a reading is called that nobody has named. */
+const OWN_NAMES: ReadonlySet<string> = new Set([
+  message('resting'),
+  message('high stop'),
+  message('low stop'),
+  message('working'),
+  message('at'),
+]);
+
 const rowName = ({ name, side, heightM }: NamedReading, house: House): string => {
   const words = height(heightM, house);
-  if (side === 'below') return `below ${words}`;
-  return `${name === '' ? 'above' : name} ${words}`;
+  if (side === 'below') return phrase(house, 'below {words}', { words });
+  if (name === '') return phrase(house, 'above {words}', { words });
+  // A trim has the name that the house gave it.
+  return `${OWN_NAMES.has(name) ? phrase(house, name) : name} ${words}`;
 };
 
 /** Size and side; exactly nothing has no side. */
@@ -31,8 +44,13 @@ export const AT_SHARE = 0.48;
 export const balanceTable = (plan: SetPlan, house: House, lockHold: Known<Newtons>): Table => ({
   kind: 'table',
   columns: [
-    { head: 'At', unit: lengthUnit(house.units), align: 'left', share: AT_SHARE },
-    { head: 'Imbalance', unit: massUnit(house.units), align: 'right', share: 1 - AT_SHARE },
+    { head: phrase(house, 'At'), unit: lengthUnit(house.units), align: 'left', share: AT_SHARE },
+    {
+      head: phrase(house, 'Imbalance'),
+      unit: massUnit(house.units),
+      align: 'right',
+      share: 1 - AT_SHARE,
+    },
   ],
   rows: cardReadings(plan).map((reading) => ({
     cells: [[rowName(reading, house)], imbalanceCell(reading.valueN, house)],

@@ -1,8 +1,10 @@
 /** A card for a set that flies nothing by its arbor: empty, on a motor, on steel, or unknown. */
+
 import type { SetAssessment } from '#assessment';
 import { balanceDrawing, stackDrawing, suspensionSentence, tradeWord } from '#drawings';
 import type { House } from '#house';
 import { formatLength } from '#quantities';
+import { phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { hangName } from '../context.ts';
 import { BODY_WIDTH } from '../page-parts.ts';
@@ -27,15 +29,18 @@ const noteOf = (words: Words): Paragraph => ({ kind: 'text', words, isNote: true
 
 const deadHungNotice = (set: SetAssessment, house: House): Notice => {
   const at = set.hang?.deadHungAt;
-  const where = at?.known === true ? ` at ${formatLength(at.value, house.units)}` : '';
+  const where =
+    at?.known === true
+      ? phrase(house, ' at {length}', { length: formatLength(at.value, house) })
+      : '';
   const arbor = tradeWord(house, 'arbor');
   return {
     kind: 'notice',
     degree: 'note',
-    heading: `Steel holds this set${where}`,
+    heading: phrase(house, 'Steel holds this set{where}', { where }),
     words: [
-      `Its ${arbor} does not carry the piece: no ${tradeWord(house, 'bricks')} are taken. `,
-      'What releasing it needs is for the order of work, not made yet.',
+      phrase(house, 'Its {arbor} does not carry the piece: no bricks are taken. ', { arbor }),
+      phrase(house, 'What releasing it needs is for the order of work, not made yet.'),
     ],
   };
 };
@@ -48,7 +53,7 @@ const reasonNotice = (set: SetAssessment, context: SheetContext): Notice => {
       kind: 'notice',
       degree: 'note',
       heading: suspensionSentence(set.lineSet, house),
-      words: ['There is no balance of this set to check.'],
+      words: [phrase(house, 'There is no balance of this set to check.')],
     };
   }
   if (set.hang !== null && set.hang.deadHungAt !== null) return deadHungNotice(set, house);
@@ -57,23 +62,27 @@ const reasonNotice = (set: SetAssessment, context: SheetContext): Notice => {
     return {
       kind: 'notice',
       degree: 'note',
-      heading: hangName(set, show).replace(/^e/, 'E'),
-      words: [`${only} Nothing is hung.`],
+      heading: hangName(set, show, house).replace(/^e/, 'E'),
+      words: [phrase(house, '{only} Nothing is hung.', { only })],
     };
   }
   const needs = set.plan.known ? [] : set.plan.needs;
   return {
     kind: 'notice',
     degree: 'caution',
-    heading: 'Not worked out',
-    words: [`Missing: ${inHouseWords(needs.join('; '), house)}.`],
+    heading: phrase(house, 'Not worked out'),
+    words: [
+      phrase(house, 'Missing: {inHouse}.', {
+        inHouse: inHouseWords(needs.join('; '), house),
+      }),
+    ],
   };
 };
 
 const bareDrawings = (set: SetAssessment, house: House): readonly Block[] => {
   if (!set.bare.known || set.hang !== null) return [];
   const width = BODY_WIDTH.portrait / 2 - 10;
-  const isLocked = lockedOutNotice(set).length > 0;
+  const isLocked = lockedOutNotice(set, house).length > 0;
   const height = isLocked ? DRAWING_HEIGHT - LOCKED_OUT_HEIGHT : DRAWING_HEIGHT;
   const size = { width, height, letter: LETTER };
   return [
@@ -107,15 +116,19 @@ const bareWorst = (set: SetAssessment, house: House): readonly Notice[] => {
 const hungBlocks = ({ hang, takeoffs, ...set }: SetAssessment, house: House): readonly Block[] => {
   if (hang === null) return [];
   const items = takeoffs.map(({ item, total }) => {
-    const mass = total.known ? loadMass(total.value.massKg, house) : 'mass not known';
+    const mass = total.known
+      ? loadMass(total.value.massKg, house)
+      : phrase(house, 'mass not known');
     return `${item.name}, ${mass}`;
   });
   const trims = hang.trims.map(({ name, height }) =>
-    height.known ? `${name} ${formatLength(height.value, house.units)}` : `${name} not known`,
+    height.known
+      ? `${name} ${formatLength(height.value, house)}`
+      : phrase(house, '{name} not known', { name }),
   );
   const hung = hungWords({ hang, takeoffs, ...set }, house);
   return [
-    { kind: 'text', words: [strong('Hung: '), `${hung}. ${items.join('; ')}.`] },
+    { kind: 'text', words: [strong(phrase(house, 'Hung: ')), `${hung}. ${items.join('; ')}.`] },
     ...(trims.length === 0
       ? []
       : [
@@ -132,7 +145,7 @@ export const bareCardBlocks = (context: SheetContext, set: SetAssessment): reado
   const isFlown = set.lineSet.arbor !== null && set.hang === null;
   return [
     orderPointer(strikeToWorkBy(context, set), house),
-    ...lockedOutNotice(set),
+    ...lockedOutNotice(set, house),
     reasonNotice(set, context),
     ...bareWorst(set, house),
     ...bareDrawings(set, house),

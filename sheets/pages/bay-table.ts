@@ -1,20 +1,24 @@
 /** Bays of the head-block beam: all that their sets put on them, set by set and together. */
+
 import type { BayTotal, TotalState } from '#assessment';
 import type { Bay, House, Known } from '#house';
+import { message, phrase } from '#texts';
 import { hangName, type SheetContext } from '../context.ts';
 import { BODY_WIDTH } from '../page-parts.ts';
 import type { Block, Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { steelForce, steelUnit } from '../words/say-force.ts';
-import { NOT_KNOWN, withGrounds } from '../words/say-known.ts';
+import { notKnown, withGrounds } from '../words/say-known.ts';
 import { groundsWords } from '../words/say-set.ts';
-import { inHouseWords } from '../words/trade-translation.ts';
 import { forceOr, isPast, left, limitCell, NONE, right, share, spare } from './carrier-cells.ts';
 import { fitted } from './column-shares.ts';
 
 const WAYS = ['vertical', 'horizontal'] as const;
 type Way = (typeof WAYS)[number];
-const WAY_WORDS: Readonly<Record<Way, string>> = { vertical: 'down', horizontal: 'sideways' };
+const WAY_WORDS: Readonly<Record<Way, string>> = {
+  vertical: message('down'),
+  horizontal: message('sideways'),
+};
 
 const limitOf = (bay: Bay, way: Way): Known<number> =>
   way === 'vertical' ? bay.verticalLimit : bay.horizontalLimit;
@@ -28,7 +32,7 @@ const forceOf = (of: BayTotal | undefined, way: Way): number | null => {
 };
 
 const movingWords = (planned: BayTotal | undefined, way: Way, house: House): string => {
-  if (planned?.moving.known !== true) return NOT_KNOWN;
+  if (planned?.moving.known !== true) return notKnown(house);
   const { set, [way]: valueN } = planned.moving.value;
   return `${steelForce(valueN, house)} (${set})`;
 };
@@ -40,7 +44,7 @@ const wireOf = (planned: BayTotal | undefined, way: Way): number | null =>
 const orOver = (valueN: number | null, limit: Known<number>, house: House): Words => {
   if (valueN === null) return [NONE];
   const said = steelForce(valueN, house);
-  return isPast(valueN, limit) ? [strong(`${said} OVER`)] : [said];
+  return isPast(valueN, limit) ? [strong(phrase(house, '{said} OVER', { said }))] : [said];
 };
 
 const summaryRow = (bay: Bay, way: Way, context: SheetContext): Row => {
@@ -53,7 +57,7 @@ const summaryRow = (bay: Bay, way: Way, context: SheetContext): Row => {
   const movingN = planned?.moving.known === true ? planned.moving.value[way] : null;
   return {
     cells: [
-      [strong(`${bay.id}, ${WAY_WORDS[way]}`)],
+      [strong(`${bay.id}, ${phrase(house, WAY_WORDS[way])}`)],
       [strong(forceOr(valueN, house))],
       [limitCell(limit, house)],
       [strong(share(valueN, limit, house))],
@@ -75,16 +79,16 @@ const summaryTable = (context: SheetContext): Table => {
     {
       kind: 'table',
       columns: [
-        left('Bay'),
-        right('Planned', unit),
-        right('Limit', unit),
-        right('Of limit'),
-        right('To spare', unit),
-        right('One moving', unit),
-        right('Wire', unit),
-        right('With wire', unit),
-        right('Nothing hung', unit),
-        right('Recorded', unit),
+        left(phrase(house, 'Bay')),
+        right(phrase(house, 'Planned'), unit),
+        right(phrase(house, 'Limit'), unit),
+        right(phrase(house, 'Of limit')),
+        right(phrase(house, 'To spare'), unit),
+        right(phrase(house, 'One moving'), unit),
+        right(phrase(house, 'Wire'), unit),
+        right(phrase(house, 'With wire'), unit),
+        right(phrase(house, 'Nothing hung'), unit),
+        right(phrase(house, 'Recorded'), unit),
       ],
       rows: house.bays.flatMap((bay) => WAYS.map((way) => summaryRow(bay, way, context))),
     },
@@ -92,38 +96,43 @@ const summaryTable = (context: SheetContext): Table => {
   );
 };
 
-const movingShareWords = ({ rules: { movingShare } }: House): string => {
-  if (!movingShare.known) return 'a share that is not known';
+const movingShareWords = (house: House): string => {
+  const { movingShare } = house.rules;
+  if (!movingShare.known) return phrase(house, 'a share that is not known');
   const percent = Math.round(movingShare.value * 1000) / 10;
-  return `${percent} % more (${groundsWords(movingShare.provenance)})`;
+  return phrase(house, '{percent} % more ({grounds})', {
+    percent,
+    grounds: groundsWords(movingShare.provenance, house),
+  });
 };
 
 /** How the totals come about, and what they leave out. */
 export const bayNotes = (house: House): readonly Words[] => {
-  const say = (words: string): string => inHouseWords(words, house);
   return [
     [
-      strong('The wire is not in the totals: '),
-      say(
+      strong(phrase(house, 'The wire is not in the totals: ')),
+      phrase(
+        house,
         'what hangs of the lift lines on the side of the arbors comes on top. Under "Wire" ' +
           'stands the most that it adds downward, with every batten of the bay on its high stop; ' +
           'sideways it adds no more than that.',
       ),
     ],
     [
-      strong('Downward: '),
-      say('g · (whole arbor + hand line) of every set of the bay, hung or bare. '),
-      strong('Sideways: '),
-      say('g · whole arbor / purchase. '),
-      strong('Of limit, to spare: '),
-      'as planned, all still, without the wire. ',
-      strong('One moving: '),
-      say('the heaviest arbor, its set in brackets, starts or stops and counts for '),
+      strong(phrase(house, 'Downward: ')),
+      phrase(house, 'g · (whole arbor + hand line) of every set of the bay, hung or bare. '),
+      strong(phrase(house, 'Sideways: ')),
+      phrase(house, 'g · whole arbor / purchase. '),
+      strong(phrase(house, 'Of limit, to spare: ')),
+      phrase(house, 'as planned, all still, without the wire. '),
+      strong(phrase(house, 'One moving: ')),
+      phrase(house, 'the heaviest arbor, its set in brackets, starts or stops and counts for '),
       `${movingShareWords(house)}. `,
-      strong('Source: '),
-      say('equilibrium of arbor and head block. '),
-      strong('Left out: '),
-      say(
+      strong(phrase(house, 'Source: ')),
+      phrase(house, 'equilibrium of arbor and head block. '),
+      strong(phrase(house, 'Left out: ')),
+      phrase(
+        house,
         'pulls on hand lines and what a rope lock holds back; the slope of the runs to the loft ' +
           'blocks; blocks and steel themselves.',
       ),
@@ -142,9 +151,21 @@ const addedBy = (set: string, planned: BayTotal | undefined): readonly number[] 
 
 const groupRow = (bay: Bay, house: House): Row => {
   const say = (known: Known<number>): string =>
-    withGrounds(known, (valueN) => steelForce(valueN, house, 'down'));
-  const limits = `downward ${say(bay.verticalLimit)}; sideways ${say(bay.horizontalLimit)}`;
-  return { cells: [[strong(`Bay ${bay.id}`), `  limits: ${limits}`]], rule: 'hair', isGroup: true };
+    withGrounds(known, house, (valueN) => steelForce(valueN, house, 'down'));
+  const limits = phrase(house, 'downward {verticalLimit}; sideways {horizontalLimit}', {
+    verticalLimit: say(bay.verticalLimit),
+    horizontalLimit: say(bay.horizontalLimit),
+  });
+  return {
+    cells: [
+      [
+        strong(phrase(house, 'Bay {id}', { id: bay.id })),
+        phrase(house, '  limits: {limits}', { limits }),
+      ],
+    ],
+    rule: 'hair',
+    isGroup: true,
+  };
 };
 
 const setRows = (bay: Bay, context: SheetContext): readonly Row[] => {
@@ -156,7 +177,7 @@ const setRows = (bay: Bay, context: SheetContext): readonly Row[] => {
     const { id } = set.lineSet;
     const [downN, sideN] = addedBy(id, planned);
     const isEmpty = set.hang === null;
-    const named: readonly Words[] = [[isEmpty ? id : strong(id)], [hangName(set, show)]];
+    const named: readonly Words[] = [[isEmpty ? id : strong(id)], [hangName(set, show, house)]];
     const looks = { rule: 'hair', isMuted: isEmpty } as const;
     if (downN === undefined || sideN === undefined) {
       return { cells: [...named, [NONE], [NONE], [NONE], [NONE], [NONE]], ...looks };
@@ -185,7 +206,7 @@ const bayRows = (bay: Bay, context: SheetContext): readonly Row[] => {
   const last: Row = {
     cells: [
       [''],
-      [strong(`All ${rows.length} sets of bay ${bay.id}`)],
+      [strong(phrase(house, 'All {length} sets of bay {id}', { length: rows.length, id: bay.id }))],
       [''],
       [strong(forceOr(downN, house))],
       [strong(share(downN, bay.verticalLimit, house))],
@@ -203,13 +224,13 @@ const setsTable = (context: SheetContext): Table => {
     {
       kind: 'table',
       columns: [
-        left('Set'),
-        left('Hangs there'),
-        right('Downward', unit),
-        right('Running', unit),
-        right('Of limit'),
-        right('Sideways', unit),
-        right('Running', unit),
+        left(phrase(context.house, 'Set')),
+        left(phrase(context.house, 'Hangs there')),
+        right(phrase(context.house, 'Downward'), unit),
+        right(phrase(context.house, 'Running'), unit),
+        right(phrase(context.house, 'Of limit')),
+        right(phrase(context.house, 'Sideways'), unit),
+        right(phrase(context.house, 'Running'), unit),
       ],
       rows: context.house.bays.flatMap((bay) => bayRows(bay, context)),
     },
@@ -223,10 +244,15 @@ export const baySummary = (context: SheetContext): readonly Block[] =>
     ? [
         {
           kind: 'text',
-          words: ['No bay of a head-block beam is described: what the sets put on it is unknown.'],
+          words: [
+            phrase(
+              context.house,
+              'No bay of a head-block beam is described: what the sets put on it is unknown.',
+            ),
+          ],
         },
       ]
-    : [{ kind: 'heading', text: 'Head-block beam' }, summaryTable(context)];
+    : [{ kind: 'heading', text: phrase(context.house, 'Head-block beam') }, summaryTable(context)];
 
 /** The same set by set, with the running total. */
 export const baySets = (context: SheetContext): readonly Block[] =>

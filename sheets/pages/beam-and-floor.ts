@@ -1,8 +1,10 @@
 /** What all sets together put on the head-block beam, the gallery floors and the loft wells. */
+
 import type { BayTotal, HouseTotals } from '#assessment';
-import type { Known } from '#house';
+import type { House, Known } from '#house';
+import { phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
-import { makeSheet, notAnOrder, voidWords } from '../page-parts.ts';
+import { makeSheet, notAnOrder, voidWords, writtenHouse } from '../page-parts.ts';
 import { type Sheet, strong, type Words } from '../sheet.ts';
 import { afterName } from '../words/say-finding.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
@@ -16,7 +18,7 @@ const because = (name: string, known: Known<unknown>): readonly string[] =>
   known.known ? [] : [known.why === undefined ? name : `${name} (${known.why})`];
 
 /** What keeps a total from being known; what only the record lacks says so. */
-const needsOf = ({ bays, wells }: HouseTotals): readonly string[] => {
+const needsOf = ({ bays, wells }: HouseTotals, house: House): readonly string[] => {
   const lacking = (of: readonly BayTotal[]): readonly string[] =>
     of.flatMap(({ vertical, horizontal, wire, moving }) =>
       [vertical, horizontal, wire, moving].flatMap((each) => (each.known ? [] : each.needs)),
@@ -25,7 +27,9 @@ const needsOf = ({ bays, wells }: HouseTotals): readonly string[] => {
   const recorded = lacking(bays.filter(({ when }) => when === 'recorded'));
   return [
     ...planned,
-    ...recorded.filter((need) => !planned.includes(need)).map((need) => `as recorded, ${need}`),
+    ...recorded
+      .filter((need) => !planned.includes(need))
+      .map((need) => phrase(house, 'as recorded, {need}', { need })),
     ...wells.flatMap(({ force }) => (force.known ? [] : force.needs)),
   ];
 };
@@ -34,13 +38,15 @@ const unknownsOf = ({ house, assessment }: SheetContext): readonly string[] => {
   const { totals } = assessment;
   const limits = [
     ...house.bays.flatMap((bay) => [
-      ...because(`downward limit of bay ${bay.id}`, bay.verticalLimit),
-      ...because(`sideways limit of bay ${bay.id}`, bay.horizontalLimit),
+      ...because(phrase(house, 'downward limit of bay {id}', { id: bay.id }), bay.verticalLimit),
+      ...because(phrase(house, 'sideways limit of bay {id}', { id: bay.id }), bay.horizontalLimit),
     ]),
-    ...house.loftWells.flatMap(({ id, limit }) => because(`limit of loft well ${id}`, limit)),
-    ...because('share that moving adds to a load', house.rules.movingShare),
+    ...house.loftWells.flatMap(({ id, limit }) =>
+      because(phrase(house, 'limit of loft well {id}', { id }), limit),
+    ),
+    ...because(phrase(house, 'share that moving adds to a load'), house.rules.movingShare),
   ];
-  const needs = needsOf(totals).map((need) => inHouseWords(need, house));
+  const needs = needsOf(totals, house).map((need) => inHouseWords(need, house));
   const floors = floorUnknowns(house, totals.floors).map((need) => afterName(need, house));
   return [...new Set([...limits, ...needs, ...floors])];
 };
@@ -48,14 +54,20 @@ const unknownsOf = ({ house, assessment }: SheetContext): readonly string[] => {
 /** On the first page: a total is read with what is missing to judge it. */
 const unknownWords = (context: SheetContext): Words => {
   const unknowns = unknownsOf(context);
-  const said = unknowns.length === 0 ? 'nothing that these figures need' : unknowns.join('; ');
-  return [strong('Not known: '), `${said}.`];
+  const said =
+    unknowns.length === 0
+      ? phrase(context.house, 'nothing that these figures need')
+      : unknowns.join('; ');
+  return [strong(phrase(context.house, 'Not known: ')), `${said}.`];
 };
 
-const ROUNDING: Words = [
-  strong('Rounding: '),
-  'loads up, limits and margins down, each figure by itself, so that a column may add up to a ',
-  'little more than its total. SR and SL: stage right, stage left.',
+const rounding = (house: House): Words => [
+  strong(phrase(house, 'Rounding: ')),
+  phrase(
+    house,
+    'loads up, limits and margins down, each figure by itself, so that a column may add up to a ' +
+      'little more than its total. SR and SL: stage right, stage left.',
+  ),
 ];
 
 export const beamAndFloorSheet = (context: SheetContext): Sheet => {
@@ -65,23 +77,33 @@ export const beamAndFloorSheet = (context: SheetContext): Sheet => {
   return makeSheet(context, {
     id: 'beam-and-floor',
     kind: 'beam-and-floor',
-    title: 'Beam and floor sheet',
+    title: phrase(house, 'Beam and floor sheet'),
     name: show?.name ?? house.name,
-    beside: `what ${sets} sets put on the building, hung or bare; for review, it certifies nothing`,
+    beside: phrase(
+      house,
+      'what {sets} sets put on the building, hung or bare; for review, it certifies nothing',
+      { sets },
+    ),
     orientation: 'landscape',
     blocks: [
-      notAnOrder,
+      notAnOrder(house),
       ...baySummary(context),
-      keptNotes('How to read this sheet', [unknownWords(context), ...bayNotes(house), ROUNDING]),
+      keptNotes(phrase(house, 'How to read this sheet'), [
+        unknownWords(context),
+        ...bayNotes(house),
+        rounding(house),
+      ]),
       ...baySets(context),
       ...floorBlocks(context),
       ...wellBlocks(context),
-      ...(notes.length === 0 ? [] : [keptNotes('How floors and wells come about', notes)]),
+      ...(notes.length === 0
+        ? []
+        : [keptNotes(phrase(house, 'How floors and wells come about'), notes)]),
       { kind: 'inkLines', count: 2 },
     ],
     voidIf: voidWords(context, null),
     dependsOn: {
-      house,
+      house: writtenHouse(context),
       show,
       sets: state?.sets ?? null,
       galleries: state?.galleries ?? null,

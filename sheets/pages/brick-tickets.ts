@@ -1,8 +1,10 @@
 /** Tickets for the arbors: pipe weight and show bricks by kind and number, to be counted. */
+
 import type { SetAssessment, SetPlan } from '#assessment';
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { INCH, POUND } from '#quantities';
+import { phrase, phraseCount } from '#texts';
 import { hangName, type SheetContext } from '../context.ts';
 import { codeFor, houseFor, makeSheet, notAnOrder, voidWords } from '../page-parts.ts';
 import type { Block, Sheet, SheetData, Words } from '../sheet.ts';
@@ -37,13 +39,21 @@ const kindWords = (
       return `${name} × ${count}`;
     })
     .join(', ');
-  return [`${label}: `, strong(kinds === '' ? 'none' : kinds), `, ${brickMass(massKg, house)}\n`];
+  return [
+    `${label}: `,
+    strong(kinds === '' ? phrase(house, 'none') : kinds),
+    `, ${brickMass(massKg, house)}\n`,
+  ];
 };
 
 /** A ticket is cut off its page, and takes what stands at the page's edges with it. */
 const edgeWords = (set: SetAssessment, context: SheetContext, code: string): string => {
   const { house, show, stamp } = context;
-  const revision = `rev ${stamp.revision}, ${sayMoment(stamp.printedAt)}, code ${code}`;
+  const revision = phrase(house, 'rev {revision}, {printedAt}, code {code}', {
+    revision: stamp.revision,
+    printedAt: sayMoment(stamp.printedAt, house),
+    code,
+  });
   const source = [house.name, show?.name, revision].filter((each) => each !== undefined);
   return `${source.join(', ')}. ${voidWords(context, set).replace(/ the \S+ is/, '')}`;
 };
@@ -56,23 +66,42 @@ const ticketOf = (
   const { house, show } = context;
   const bricks = tradeWord(house, 'bricks');
   const { plates, spreaders, height } = plan.stack;
-  const spreader = spreaders === 0 ? '' : `, ${spreaders} spreader${spreaders > 1 ? 's' : ''}`;
+  const spreader =
+    spreaders === 0
+      ? ''
+      : phraseCount(house, spreaders, [', {count} spreader', ', {count} spreaders']);
   return [
-    { kind: 'heading', text: `${set.lineSet.id}  ${hangName(set, show)}` },
+    { kind: 'heading', text: `${set.lineSet.id}  ${hangName(set, show, house)}` },
     {
       kind: 'text',
       words: [
         ...kindWords(inHouseWords('Pipe weight', house), plan, { tag: 'pipe', house }),
-        ...kindWords('Show', plan, { tag: 'show', house }),
-        'All: ',
+        ...kindWords(phrase(house, 'Show'), plan, { tag: 'show', house }),
+        phrase(house, 'All: '),
         strong(`${plates} ${bricks}`),
-        `${spreader}, stack ${stackLength(height, house)}`,
+        phrase(house, '{spreader}, stack {stackLength}', {
+          spreader,
+          stackLength: stackLength(height, house),
+        }),
       ],
     },
-    { kind: 'text', words: ['Counted ', blank(4), ' and ', blank(4), '  date ', blank(4)] },
     {
       kind: 'text',
-      words: [strong('NOT AN ORDER OF WORK: DO NOT LOAD BY THIS\n'), edgeWords(set, context, code)],
+      words: [
+        phrase(house, 'Counted '),
+        blank(4),
+        phrase(house, ' and '),
+        blank(4),
+        phrase(house, '  date '),
+        blank(4),
+      ],
+    },
+    {
+      kind: 'text',
+      words: [
+        strong(phrase(house, 'NOT AN ORDER OF WORK: DO NOT LOAD BY THIS\n')),
+        edgeWords(set, context, code),
+      ],
       isEdge: true,
     },
   ];
@@ -101,7 +130,7 @@ const dataOf = (sets: readonly Ticketed[], { house, show }: SheetContext): Sheet
     ],
     rows: sets.map((each) => [
       each.set.lineSet.id,
-      hangName(each.set, show),
+      hangName(each.set, show, house),
       ...kinds.map(({ id }) => countIn(each, 'pipe', id)),
       ...kinds.map(({ id }) => countIn(each, 'show', id)),
       each.plan.stack.plates,
@@ -121,17 +150,16 @@ export const brickTickets = (context: SheetContext): Sheet => {
     stacks: assessment.sets.map(({ plan }) => (plan.known ? plan.value.stack : null)),
   };
   const code = codeFor(context, id, dependsOn);
-  const brick = tradeWord(house, 'brick');
   return makeSheet(context, {
     id,
     kind: 'brick-tickets',
-    title: `${brick.charAt(0).toUpperCase()}${brick.slice(1)} tickets`,
+    title: phrase(house, 'Brick tickets'),
     name: show?.name ?? house.name,
-    beside: `${sets.length} tickets to cut apart`,
+    beside: phrase(house, '{length} tickets to cut apart', { length: sets.length }),
     blocks: [
-      notAnOrder,
+      notAnOrder(house),
       sets.length === 0
-        ? { kind: 'text', words: [`No set takes show ${tradeWord(house, 'bricks')}.`] }
+        ? { kind: 'text', words: [phrase(house, 'No set takes show bricks.')] }
         : {
             kind: 'tickets',
             perRow: PER_ROW,

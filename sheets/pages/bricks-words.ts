@@ -1,8 +1,10 @@
 /** The stack in words and numbers, pipe weight always apart from show bricks. */
+
 import type { PlannedStack, SetAssessment } from '#assessment';
 import { countWords, tradeWord } from '#drawings';
 import type { House } from '#house';
 import type { StackRun } from '#state';
+import { phrase, phraseCount } from '#texts';
 import type { Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { brickMass, stackLength } from '../words/say-set.ts';
@@ -21,9 +23,8 @@ export const kindsWords = (
   house: House,
 ): string => {
   const counts = countsOf(runs, tag);
-  const none =
-    tag === 'pipe' ? tradeWord(house, 'pipeWeight') : `show ${tradeWord(house, 'bricks')}`;
-  return counts.length === 0 ? `no ${none}` : countWords(counts, house);
+  const none = tag === 'pipe' ? tradeWord(house, 'pipeWeight') : phrase(house, 'show bricks');
+  return counts.length === 0 ? phrase(house, 'no {none}', { none }) : countWords(counts, house);
 };
 
 /** `29 bricks, 1 spreader plate, stack 34 5/8 in of 66 in.` */
@@ -34,13 +35,24 @@ export const stackWords = (
 ): string => {
   const rod = lineSet.arbor?.usableRod;
   const of =
-    rod?.known === true ? ` of ${stackLength(rod.value, house, 'down')}` : ', rod not known';
+    rod?.known === true
+      ? phrase(house, ' of {stackLength}', { stackLength: stackLength(rod.value, house, 'down') })
+      : phrase(house, ', rod not known');
   const plates =
     stack.spreaders === 0
       ? ''
-      : `, ${stack.spreaders} ${tradeWord(house, 'spreader')}${stack.spreaders > 1 ? 's' : ''}`;
+      : phraseCount(house, stack.spreaders, [
+          ', {count} spreader plate',
+          ', {count} spreader plates',
+        ]);
   const bricks = tradeWord(house, 'bricks');
-  return `${stack.plates} ${bricks}${plates}, stack ${stackLength(stack.height, house)}${of}.`;
+  return phrase(house, '{plates} {bricks}{spreaders}, stack {stackLength}{of}.', {
+    plates: stack.plates,
+    bricks,
+    spreaders: plates,
+    stackLength: stackLength(stack.height, house),
+    of,
+  });
 };
 
 /** What must match at the gallery beside the kinds, which stand at the drawing of the stack. */
@@ -53,6 +65,6 @@ export const totalsWords = (stack: PlannedStack, set: SetAssessment, house: Hous
 export const bricksParagraph = (stack: PlannedStack, set: SetAssessment, house: House): Words => [
   strong(`${kindsWords(stack.runs, 'show', house)}: ${brickMass(stack.showMass, house)}.`),
   ` ${inHouseWords('Pipe weight', house)} ${kindsWords(stack.runs, 'pipe', house)}, `,
-  `${brickMass(stack.pipeMass, house)}, stays. `,
+  phrase(house, '{pipeMass}, stays. ', { pipeMass: brickMass(stack.pipeMass, house) }),
   ...totalsWords(stack, set, house),
 ];

@@ -1,6 +1,8 @@
 /** The briefing of a call: which zones are closed when, who stands where, and the words to call. */
+
 import type { Gallery, House } from '#house';
 import type { CheckedOrder, ShowWork } from '#orders';
+import { message, phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { orderCode } from '../order-code.ts';
 import { houseFor, makeSheet, voidWords } from '../page-parts.ts';
@@ -15,6 +17,7 @@ import { needsPermit } from './permit.ts';
 
 /** What lies in a zone and who keeps it; then set by set from which step to which it is closed. */
 const zoneBlocks = (
+  house: House,
   name: string,
   what: string,
   closed: readonly (string | null)[],
@@ -25,7 +28,12 @@ const zoneBlocks = (
     : [
         {
           kind: 'text',
-          words: [box, strong(` ${name}: `), `${what}. Marshal `, blank(14)],
+          words: [
+            box,
+            strong(` ${name}: `),
+            phrase(house, '{what}. Marshal ', { what }),
+            blank(14),
+          ],
         },
         { kind: 'text', words: [`${sets.join('. ')}.`] },
       ];
@@ -37,34 +45,38 @@ const dropBlocks = (
   house: House,
 ): readonly Block[] =>
   zoneBlocks(
+    house,
     filled('Drop zone of the {name}', house, { name: gallery.name }),
     filled('below it rail and arbor well; {levels}; the deck', house, {
       levels: levelsBelow(gallery, house).join('; '),
     }),
-    orders.map((order) => closedWords(order, { zone: 'drop', gallery: gallery.id })),
+    orders.map((order) => closedWords(order, house, { zone: 'drop', gallery: gallery.id })),
   );
 
 const zonesBlocks = (orders: readonly CheckedOrder[], house: House): readonly Block[] => [
   {
     kind: 'heading',
-    text: 'Zones, closed from step to step of the order of each set',
+    text: phrase(house, 'Zones, closed from step to step of the order of each set'),
   },
   ...house.galleries.flatMap((gallery) => dropBlocks(gallery, orders, house)),
   ...zoneBlocks(
+    house,
     inHouseWords('Run of the set', house),
     inHouseWords('under its batten and its arbor, on every level', house),
-    orders.map((order) => closedWords(order, { zone: 'run' })),
+    orders.map((order) => closedWords(order, house, { zone: 'run' })),
   ),
 ];
 
-const movesBlocks = (orders: readonly CheckedOrder[]): readonly Block[] => {
+const movesBlocks = (orders: readonly CheckedOrder[], house: House): readonly Block[] => {
   const out = orders.filter(needsPermit).map(({ set }) => set);
   return [
     {
       kind: 'text',
       words: [
-        strong('Out of balance, at the steps and with the people of its permit: '),
-        out.length === 0 ? 'none.' : `set ${out.join(', ')}.`,
+        strong(phrase(house, 'Out of balance, at the steps and with the people of its permit: ')),
+        out.length === 0
+          ? phrase(house, 'none.')
+          : phrase(house, 'set {out}.', { out: out.join(', ') }),
       ],
     },
   ];
@@ -72,7 +84,7 @@ const movesBlocks = (orders: readonly CheckedOrder[]): readonly Block[] => {
 
 const standList = (orders: readonly CheckedOrder[], house: House): Block => ({
   kind: 'list',
-  heading: 'Who may stand where',
+  heading: phrase(house, 'Who may stand where'),
   items: worksIn(orders).map((work): Words => {
     const { while: during, who } = STAND[work];
     return [strong(`${filled(during, house)}: `), filled(who, house)];
@@ -81,16 +93,18 @@ const standList = (orders: readonly CheckedOrder[], house: House): Block => ({
 
 const callList = (house: House): Block => ({
   kind: 'list',
-  heading: 'Words that anybody calls',
-  items: CALLS.map(({ call, means }): Words => [strong(`${call}: `), filled(means, house)]),
+  heading: phrase(house, 'Words that anybody calls'),
+  items: CALLS.map(
+    ({ call, means }): Words => [strong(`${phrase(house, call)}: `), filled(means, house)],
+  ),
 });
 
 const SIGNERS = 6;
 
-const signatures: Table = {
+const signatures = (house: House): Table => ({
   kind: 'table',
-  columns: ['Name', 'Signed', 'Name', 'Signed'].map((head) => ({
-    head,
+  columns: [message('Name'), message('Signed'), 'Name', 'Signed'].map((head) => ({
+    head: phrase(house, head),
     align: 'left',
     share: 0.25,
     isWritten: true,
@@ -99,17 +113,17 @@ const signatures: Table = {
     cells: [[' '], [' '], [' '], [' ']],
     rule: 'hair' as const,
   })),
-};
+});
 
-const leftWords = (left: readonly LeftOut[]): readonly Block[] =>
+const leftWords = (left: readonly LeftOut[], house: House): readonly Block[] =>
   left.length === 0
     ? []
     : [
         {
           kind: 'text',
           words: [
-            strong('No order, so nobody works on: '),
-            `set ${left.map(({ set }) => set).join(', ')}.`,
+            strong(phrase(house, 'No order, so nobody works on: ')),
+            phrase(house, 'set {out}.', { out: left.map(({ set }) => set).join(', ') }),
           ],
         },
       ];
@@ -125,16 +139,16 @@ export const briefingSheet = (
   return makeSheet(context, {
     id: `briefing/${kind}`,
     kind: 'briefing',
-    title: 'Briefing of zones',
-    name: inHouseWords(kind === 'load' ? 'Load' : 'Strike', house),
+    title: phrase(house, 'Briefing of zones'),
+    name: kind === 'load' ? phrase(house, 'Load') : phrase(house, 'Strike'),
     beside: show?.name ?? house.name,
     blocks: [
       ...zonesBlocks(orders, house),
-      ...movesBlocks(orders),
-      ...leftWords(left),
+      ...movesBlocks(orders, house),
+      ...leftWords(left, house),
       standList(orders, house),
       callList(house),
-      signatures,
+      signatures(house),
     ],
     voidIf: voidWords(context, null),
     dependsOn: { house: houseFor(context), orders: orders.map(orderCode), left },

@@ -1,4 +1,5 @@
 /** The calculation report of one set: every number with its formula, for an engineer's review. */
+
 import {
   type SetAssessment,
   type SetStructure,
@@ -7,6 +8,7 @@ import {
 } from '#assessment';
 import { battenLoadsDrawing, type Drawing, group, hangingItems, lettering } from '#drawings';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import { hangName, type SheetContext } from '../context.ts';
 import {
   BODY_HEIGHT,
@@ -19,7 +21,7 @@ import {
 import type { Block, DrawingBlock, Notice, Row, Sheet, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { afterName } from '../words/say-finding.ts';
-import { NOT_KNOWN } from '../words/say-known.ts';
+import { notKnown } from '../words/say-known.ts';
 import { sayMeasure } from '../words/say-measure.ts';
 import { height } from '../words/say-set.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
@@ -32,23 +34,26 @@ import { stateBlocks } from './report-states.ts';
 import { REPORT_WIDTH, workingsTable } from './report-workings.ts';
 import { selfCheckNotice } from './self-check-notice.ts';
 
-const reviewNotice: Notice = {
+const reviewNotice = (house: House): Notice => ({
   kind: 'notice',
   degree: 'caution',
-  heading: 'FOR AN ENGINEER TO REVIEW',
+  heading: phrase(house, 'FOR AN ENGINEER TO REVIEW'),
   words: [
-    'It certifies nothing and approves nothing. A licensed or competent engineer checks the ',
-    'model, the values and the limits against the house and the local code.',
+    phrase(
+      house,
+      'It certifies nothing and approves nothing. A licensed or competent engineer checks the ' +
+        'model, the values and the limits against the house and the local code.',
+    ),
   ],
-};
+});
 
 /** What every number of the report rests on, whatever the set. */
 const modelItems = (house: House, { trimsMeasured, splicesKnown }: SetStructure): Words[] => {
-  const say = (words: string): string => inHouseWords(words, house);
   return [
     [
-      strong('Model: '),
-      say(
+      strong(phrase(house, 'Model: ')),
+      phrase(
+        house,
         'one straight pipe on elastic lift lines, an Euler-Bernoulli beam: E · I · d4y/dx4 = q. ' +
           'Lines pull and never push: T = k · (y + s) where tight, s how much shorter than true, ' +
           'else slack, found as the ' +
@@ -57,8 +62,9 @@ const modelItems = (house: House, { trimsMeasured, splicesKnown }: SetStructure)
       ),
     ],
     [
-      strong('Taken: '),
-      say(
+      strong(phrase(house, 'Taken: ')),
+      phrase(
+        house,
         'small bending; lines upright, their ends at the arbor level and still; a stiff piece ' +
           'shares its mass equally among its picks unless shares are given; what is spread is ' +
           'even; masses as in the take-off; every value of the plant as the house gives it. What ' +
@@ -67,8 +73,9 @@ const modelItems = (house: House, { trimsMeasured, splicesKnown }: SetStructure)
       ),
     ],
     [
-      strong('Left out of all: '),
-      say(
+      strong(phrase(house, 'Left out of all: ')),
+      phrase(
+        house,
         'starts, stops and snatches; bending by shear and sway of the lines (both small beside ' +
           'their stretch); twist from loads that hang up or down stage of the pipe; wear, rust ' +
           'and damage; supports of blocks and steel.',
@@ -78,8 +85,9 @@ const modelItems = (house: House, { trimsMeasured, splicesKnown }: SetStructure)
       ? []
       : [
           [
-            strong('Lengths of the lines: '),
-            say(
+            strong(phrase(house, 'Lengths of the lines: ')),
+            phrase(
+              house,
               'nobody has measured them against true, and all are taken as true. One that is ' +
                 'short or long changes every tension: see the last column of the tensions.',
             ),
@@ -89,8 +97,11 @@ const modelItems = (house: House, { trimsMeasured, splicesKnown }: SetStructure)
       ? []
       : [
           [
-            strong('Joints of the pipe: '),
-            'not all known; where one is not, the whole pipe is reckoned, which may be too much.',
+            strong(phrase(house, 'Joints of the pipe: ')),
+            phrase(
+              house,
+              'not all known; where one is not, the whole pipe is reckoned, which may be too much.',
+            ),
           ],
         ]),
   ];
@@ -128,9 +139,15 @@ const drawingOf = (
     items: hangingItems(set).map(({ item }) => item.name),
   });
   const scale = (REPORT_WIDTH - AT_EDGE) / DRAWN_WIDTH;
-  const caption = lettering(0, CAPTION, `As ${state.name}, the heaviest state`, CAPTION, {
-    weight: 'strong',
-  });
+  const caption = lettering(
+    0,
+    CAPTION,
+    phrase(house, 'As {name}, the heaviest state', { name: state.name }),
+    CAPTION,
+    {
+      weight: 'strong',
+    },
+  );
   return {
     width: REPORT_WIDTH,
     height: drawn.height * scale + CAPTION_ROOM,
@@ -156,17 +173,24 @@ const summaryRow = (state: StructureState, set: SetAssessment, house: House): Ro
   const mass = sayMeasure({ value: state.mass, kind: 'mass' }, house, { round: 'up' });
   if ('unstable' in beam || most === null) {
     return {
-      cells: [name, [height(state.height, house)], [mass], [strong('NOT STABLE')], [''], ['']],
+      cells: [
+        name,
+        [height(state.height, house)],
+        [mass],
+        [strong(phrase(house, 'NOT STABLE'))],
+        [''],
+        [''],
+      ],
       rule: 'thick',
     };
   }
   const { lineLimit } = set.lineSet;
   const share = lineLimit.known
     ? sayMeasure({ value: most.forceN / lineLimit.value, kind: 'ratio' }, house, { round: 'up' })
-    : `limit ${NOT_KNOWN}`;
+    : phrase(house, 'limit not known');
   const use =
     beam.utilisation === null
-      ? NOT_KNOWN
+      ? notKnown(house)
       : sayMeasure({ value: beam.utilisation.value, kind: 'ratio' }, house, { round: 'up' });
   const slack = beam.slack.flatMap((each, index) => (each ? [`${index + 1}`] : []));
   const tension = sayMeasure({ value: most.forceN, kind: 'force' }, house, { round: 'up' });
@@ -175,10 +199,10 @@ const summaryRow = (state: StructureState, set: SetAssessment, house: House): Ro
       name,
       [height(state.height, house)],
       [mass],
-      [strong(tension), ` line ${most.number}`],
+      [strong(tension), phrase(house, ' line {number}', { number: most.number })],
       [share],
       [use],
-      [slack.length === 0 ? 'none' : strong(slack.join(', '))],
+      [slack.length === 0 ? phrase(house, 'none') : strong(slack.join(', '))],
     ],
     rule: slack.length === 0 ? 'hair' : 'thick',
   };
@@ -190,13 +214,13 @@ const summaryTable = (set: SetAssessment, structure: SetStructure, house: House)
     {
       kind: 'table',
       columns: [
-        { head: 'State', align: 'left', share: 0 },
-        right('At'),
-        right('On the lines'),
-        { head: 'Most at a loft block', align: 'left', share: 0 },
-        right('Of limit'),
-        right('Bending'),
-        right('Slack'),
+        { head: phrase(house, 'State'), align: 'left', share: 0 },
+        right(phrase(house, 'At')),
+        right(phrase(house, 'On the lines')),
+        { head: phrase(house, 'Most at a loft block'), align: 'left', share: 0 },
+        right(phrase(house, 'Of limit')),
+        right(phrase(house, 'Bending')),
+        right(phrase(house, 'Slack')),
       ],
       rows: structure.states.map((state) => summaryRow(state, set, house)),
     },
@@ -218,11 +242,17 @@ const knownBlocks = (
 ): readonly Block[] => {
   const workings = structureWorkingsOf(set, house);
   const heaviest = heaviestOf(structure);
-  const model = [keptNotes('What every number rests on', modelItems(house, structure))];
+  const model = [
+    keptNotes(phrase(house, 'What every number rests on'), modelItems(house, structure)),
+  ];
   const drawn = (heaviest === undefined ? [] : [drawingOf(set, structure, heaviest, house)]).map(
     (drawing): DrawingBlock => ({ kind: 'drawing', drawing }),
   );
-  const missing = missingBlocks(structure.hungNeeds, 'Not reckoned as hung: missing', house);
+  const missing = missingBlocks(
+    structure.hungNeeds,
+    phrase(house, 'Not reckoned as hung: missing'),
+    house,
+  );
   const lines =
     structure.states.length + (missing.length === 0 ? 0 : 1 + structure.hungNeeds.length);
   const room = BODY_HEIGHT.portrait - noticesHeight - SUMMARY_ROW * (1 + lines);
@@ -235,7 +265,7 @@ const knownBlocks = (
     plantTable(set.lineSet, house),
     freeLengthsTable(structure, house),
     workingsTable(workings.plant, house),
-    { kind: 'heading', text: 'Loads' },
+    { kind: 'heading', text: phrase(house, 'Loads') },
     ...loadBlocks(set, structure, house),
     ...structure.states.flatMap((state) =>
       stateBlocks(
@@ -266,9 +296,12 @@ const headBlockTable = (headBlock: SetStructure['headBlock'], house: House): rea
   return [
     {
       kind: 'table',
-      columns: ['Resultant', 'Down', 'To the loft blocks', 'Turns through, mean'].map(
-        (head) => ({ head, align: 'left', share: 0.25 }) as const,
-      ),
+      columns: [
+        phrase(house, 'Resultant'),
+        phrase(house, 'Down'),
+        phrase(house, 'To the loft blocks'),
+        phrase(house, 'Turns through, mean'),
+      ].map((head) => ({ head, align: 'left', share: 0.25 }) as const),
       rows: [{ cells, rule: 'hair' }],
     },
   ];
@@ -284,7 +317,7 @@ const wholeBlocks = (
   ...(workings.length === 0 ? [] : [workingsTable(workings, house)]),
   ...missingBlocks(
     [...(headBlock.known ? [] : headBlock.needs), ...(restrained.known ? [] : restrained.needs)],
-    'Not reckoned: missing',
+    phrase(house, 'Not reckoned: missing'),
     house,
   ),
 ];
@@ -297,17 +330,17 @@ const unknownBlocks = (
   {
     kind: 'notice',
     degree: 'note',
-    heading: 'Nothing is reckoned: values are missing',
-    words: ['No number is made up for what nobody has given.'],
+    heading: phrase(house, 'Nothing is reckoned: values are missing'),
+    words: [phrase(house, 'No number is made up for what nobody has given.')],
   },
-  ...missingBlocks(needs, 'Missing', house),
+  ...missingBlocks(needs, phrase(house, 'Missing'), house),
   plantTable(set.lineSet, house),
 ];
 
 export const calculationReport = (context: SheetContext, set: SetAssessment): Sheet => {
   const { house, show } = context;
   const { structure } = set;
-  const locked = lockedOutNotice(set);
+  const locked = lockedOutNotice(set, house);
   const further = locked.length + selfCheckNotice(context, 'calculation-report').length;
   const noticesHeight = STANDING_NOTICES + FURTHER_NOTICE * further;
   return makeSheet(context, {
@@ -315,12 +348,12 @@ export const calculationReport = (context: SheetContext, set: SetAssessment): Sh
     kind: 'calculation-report',
     title: inHouseWords('Calculation report: batten, lift lines, blocks', house),
     number: set.lineSet.id,
-    name: set.hang === null ? 'Empty' : hangName(set, show),
+    name: set.hang === null ? phrase(house, 'Empty') : hangName(set, show, house),
     beside: besideWords(context, set),
     blocks: [
-      notAnOrder,
+      notAnOrder(house),
       ...locked,
-      reviewNotice,
+      reviewNotice(house),
       ...(structure.known
         ? knownBlocks(set, structure.value, house, noticesHeight)
         : unknownBlocks(set, structure.needs, house)),

@@ -1,40 +1,46 @@
 /** What a card takes for granted, what nobody knows, and what has to be looked at first. */
+
 import type { SetAssessment, SetPlan } from '#assessment';
 import type { BalanceItem } from '#balance';
 import { tradeWord } from '#drawings';
 import type { Finding } from '#findings';
 import type { House } from '#house';
 import { unreachable } from '#outcome';
+import { phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { strong, type Words } from '../sheet.ts';
+import { GRANTED } from '../words/engine-words.ts';
 import { afterName, sayFinding } from '../words/say-finding.ts';
 import { sayMeasure } from '../words/say-measure.ts';
 import { sayMoment } from '../words/say-moment.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 
 const frictionWords = (set: SetAssessment, { friction }: SetPlan, house: House): string => {
-  if (!friction.known) return 'friction not known';
+  if (!friction.known) return phrase(house, 'friction not known');
   const size = sayMeasure({ value: friction.value.force, kind: 'force' }, house, { round: 'up' });
   const test = set.recorded.state.pullTest;
   return friction.value.measured && test !== null
-    ? `friction ${size}, from the pull test of ${sayMoment(test.at)}`
-    : `friction ${size}, assumed and not measured`;
+    ? phrase(house, 'friction {size}, from the pull test of {at}', {
+        size,
+        at: sayMoment(test.at, house),
+      })
+    : phrase(house, 'friction {size}, assumed and not measured', { size });
 };
 
 const itemAssumption = (item: BalanceItem, house: House): string => {
   const deck = tradeWord(house, 'deck');
   switch (item.kind) {
     case 'clear':
-      return `what hangs clear leaves the ${deck} in one piece`;
+      return phrase(house, 'what hangs clear leaves the {deck} in one piece', { deck });
     case 'cloth':
-      return 'cloth dry, and even over its drop';
+      return phrase(house, 'cloth dry, and even over its drop');
     case 'tipping':
-      return 'the foot turns and does not slide';
+      return phrase(house, 'the foot turns and does not slide');
     case 'standing':
-      return `the piece stands upright by itself on the ${deck}`;
+      return phrase(house, 'the piece stands upright by itself on the {deck}', { deck });
     case 'loom':
     case 'deckLoom':
-      return 'the loom hangs free';
+      return phrase(house, 'the loom hangs free');
     default:
       return unreachable(item);
   }
@@ -47,16 +53,19 @@ export const assumedWords = (set: SetAssessment, plan: SetPlan, house: House): W
   const items = [...new Set(plan.set.items.map((item) => itemAssumption(item, house)))];
   const chosen =
     chosenBy === 'person'
-      ? `${bricks} fixed by a person (${reason})`
-      : `${bricks} chosen by the program (${reason})`;
+      ? phrase(house, '{bricks} fixed by a person ({reason})', { bricks, reason })
+      : phrase(house, '{bricks} chosen by the program ({reason})', {
+          bricks,
+          reason: GRANTED.has(reason) ? phrase(house, reason) : reason,
+        });
   const words = [
     frictionWords(set, plan, house),
     ...items,
     inHouseWords('lift lines do not stretch', house),
-    'nothing snags',
+    phrase(house, 'nothing snags'),
     chosen,
   ];
-  return [strong('Assumed: '), `${words.join('; ')}.`];
+  return [strong(phrase(house, 'Assumed: ')), `${words.join('; ')}.`];
 };
 
 const UNKNOWN_RULE = 'UNK-001';
@@ -75,7 +84,9 @@ const unknownsOf = (context: SheetContext, set: SetAssessment): readonly string[
     .filter((what) => typeof what === 'string')
     .flatMap((what) => what.split('; '));
   const unsaid = set.plan.known
-    ? set.plan.value.doubtsUnsaid.map((what) => `tolerance of ${what}`)
+    ? set.plan.value.doubtsUnsaid.map((what) =>
+        phrase(context.house, 'tolerance of {what}', { what }),
+      )
     : [];
   const words = [...listed, ...unsaid].map((what) => afterName(shortened(what), context.house));
   return [...new Set(words)];
@@ -91,11 +102,15 @@ export const unknownWords = (
   fits: (words: Words) => boolean = () => true,
 ): Words => {
   const unknowns = unknownsOf(context, set);
-  const head = strong('Not known: ');
-  if (unknowns.length === 0) return [head, 'nothing that these figures need.'];
+  const head = strong(phrase(context.house, 'Not known: '));
+  if (unknowns.length === 0)
+    return [head, phrase(context.house, 'nothing that these figures need.')];
   const said = (count: number): Words => {
     const left = unknowns.length - count;
-    const rest = left === 0 ? '' : `; and ${left} more, in the check of this set`;
+    const rest =
+      left === 0
+        ? ''
+        : phrase(context.house, '; and {left} more, in the check of this set', { left });
     return [head, `${unknowns.slice(0, count).join('; ')}${rest}.`];
   };
   const counts = unknowns.map((_, index) => unknowns.length - index);
@@ -120,5 +135,7 @@ export const lookFirst = (
     return [strong(`${word}: `), sentence];
   });
   const left = sorted.length - said.length;
-  return left > 0 ? [...said, [`And ${left} more, in the check of this set.`]] : said;
+  return left > 0
+    ? [...said, [phrase(context.house, 'And {left} more, in the check of this set.', { left })]]
+    : said;
 };

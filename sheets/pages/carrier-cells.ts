@@ -1,8 +1,10 @@
 /** Cells of a load against its limit, as bays, wells and floors all have them. */
+
 import type { House, Known } from '#house';
+import { phrase } from '#texts';
 import type { Column } from '../sheet.ts';
 import { steelForce } from '../words/say-force.ts';
-import { NOT_KNOWN } from '../words/say-known.ts';
+import { notKnown } from '../words/say-known.ts';
 import { sayMeasure } from '../words/say-measure.ts';
 
 /** Nothing stands there, since a limit or the load is not known or has no meaning. */
@@ -20,17 +22,19 @@ export const share = (valueN: number | null, limit: Known<number>, house: House)
 export const spare = (valueN: number | null, limit: Known<number>, house: House): string => {
   if (!limit.known || valueN === null) return NONE;
   const left = limit.value - valueN;
-  return left >= 0 ? steelForce(left, house, 'down') : `${steelForce(-left, house)} OVER`;
+  return left >= 0
+    ? steelForce(left, house, 'down')
+    : phrase(house, '{steelForce} OVER', { steelForce: steelForce(-left, house) });
 };
 
 export const isPast = (valueN: number | null, limit: Known<number>): boolean =>
   limit.known && valueN !== null && valueN > limit.value;
 
 export const forceOr = (valueN: number | null, house: House): string =>
-  valueN === null ? NOT_KNOWN : steelForce(valueN, house);
+  valueN === null ? notKnown(house) : steelForce(valueN, house);
 
 export const limitCell = (limit: Known<number>, house: House): string =>
-  limit.known ? steelForce(limit.value, house, 'down') : NOT_KNOWN;
+  limit.known ? steelForce(limit.value, house, 'down') : notKnown(house);
 
 export const right = (head: string, unit?: string): Column => ({
   head,

@@ -2,6 +2,7 @@
 import type { Gallery, House } from '#house';
 import { type CheckedOrder, stepsBetween } from '#orders';
 import type { WorkZone } from '#state';
+import { phrase } from '#texts';
 
 /** Both ends as numbers of steps; the last is the step by which it is opened, or null. */
 type Closed = { readonly from: number; readonly to: number | null };
@@ -30,29 +31,31 @@ const closedIn = (order: CheckedOrder, zone: WorkZone): readonly Closed[] => {
   return from === null ? spans : [...spans, { from, to: null }];
 };
 
-const spanWords = ({ from, to }: Closed): string =>
-  to === null ? `${from} to the end` : `${from} to ${to}`;
+const spanWords = ({ from, to }: Closed, house: House): string =>
+  to === null
+    ? phrase(house, '{from} to the end', { from })
+    : phrase(house, '{from} to {to}', { from, to });
 
 /** `Set 9: 4 to 9, 10 to 12`; null where the order never closes it. */
-export const closedWords = (order: CheckedOrder, zone: WorkZone): string | null => {
+export const closedWords = (order: CheckedOrder, house: House, zone: WorkZone): string | null => {
   const spans = closedIn(order, zone);
-  return spans.length === 0 ? null : `Set ${order.set}: ${spans.map(spanWords).join(', ')}`;
+  if (spans.length === 0) return null;
+  const said = spans.map((each) => spanWords(each, house)).join(', ');
+  return phrase(house, 'Set {set}: {said}', { set: order.set, said });
 };
 
 const isBelow = (floorM: number, { floor }: Pick<Gallery, 'floor'>): boolean =>
   floor.known && floor.value < floorM;
 
 /** Every level that a brick from a gallery can come down on, by name. */
-export const levelsBelow = (
-  gallery: Gallery,
-  { galleries, rails, openings }: Pick<House, 'galleries' | 'rails' | 'openings'>,
-): readonly string[] => {
+export const levelsBelow = (gallery: Gallery, house: House): readonly string[] => {
+  const { galleries, rails, openings } = house;
   const { floor } = gallery;
   const below = floor.known
     ? [...galleries, ...rails].filter((each) => isBelow(floor.value, each))
     : [...galleries.filter(({ id }) => id !== gallery.id), ...rails];
   return [
     ...below.map(({ name }) => name),
-    ...openings.map(({ name }) => `below ${name}, where it is open`),
+    ...openings.map(({ name }) => phrase(house, 'below {name}, where it is open', { name })),
   ];
 };

@@ -1,13 +1,15 @@
 /** Gallery floors: what lies on them now, and with every show brick of the house come back. */
+
 import type { FloorTotal } from '#assessment';
 import { tradeWord } from '#drawings';
 import type { Reckoned } from '#findings';
 import type { Gallery, House, Known } from '#house';
+import { message, phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { BODY_WIDTH } from '../page-parts.ts';
 import type { Block, Column, Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
-import { NOT_KNOWN, withGrounds } from '../words/say-known.ts';
+import { notKnown, withGrounds } from '../words/say-known.ts';
 import { sayMeasure } from '../words/say-measure.ts';
 import { loadMass } from '../words/say-set.ts';
 import { massUnit } from '../words/say-units.ts';
@@ -17,16 +19,17 @@ import { fitted } from './column-shares.ts';
 type FloorKind = 'pressure' | 'forcePerLength' | 'count';
 
 const sayLoad = (value: Reckoned<number>, kind: FloorKind, house: House): string =>
-  value.known ? sayMeasure({ value: value.value, kind }, house, { round: 'up' }) : NOT_KNOWN;
+  value.known ? sayMeasure({ value: value.value, kind }, house, { round: 'up' }) : notKnown(house);
 
 const sayLimit = (value: Known<number>, kind: FloorKind, house: House): string =>
-  value.known ? sayMeasure({ value: value.value, kind }, house, { round: 'down' }) : NOT_KNOWN;
+  value.known
+    ? sayMeasure({ value: value.value, kind }, house, { round: 'down' })
+    : notKnown(house);
 
 const whenWords = (when: FloorTotal['when'], house: House): string => {
-  const bricks = tradeWord(house, 'bricks');
   return when === 'recorded'
-    ? 'as counted'
-    : `every show ${bricks.slice(0, -1)} of the house on it`;
+    ? phrase(house, 'as counted')
+    : phrase(house, 'every show brick of the house on it');
 };
 
 const checksOf = (gallery: Gallery, total: FloorTotal) =>
@@ -45,11 +48,11 @@ const totalRow = (gallery: Gallery, total: FloorTotal, house: House): Row => {
   return {
     cells: [
       [whenWords(total.when, house)],
-      [bricks.known ? loadMass(bricks.value, house) : NOT_KNOWN],
+      [bricks.known ? loadMass(bricks.value, house) : notKnown(house)],
       ...checks.flatMap(({ kind, load, limit }) => {
         const said = sayLoad(load, kind, house);
         return [
-          [isPast(load, limit) ? strong(`${said} OVER`) : strong(said)],
+          [isPast(load, limit) ? strong(phrase(house, '{said} OVER', { said })) : strong(said)],
           [sayLimit(limit, kind, house)],
         ];
       }),
@@ -59,9 +62,14 @@ const totalRow = (gallery: Gallery, total: FloorTotal, house: House): Row => {
 };
 
 const galleryRows = (gallery: Gallery, totals: readonly FloorTotal[], house: House) => {
-  const people = withGrounds(gallery.peopleAndTools, (massKg) => loadMass(massKg, house));
+  const people = withGrounds(gallery.peopleAndTools, house, (massKg) => loadMass(massKg, house));
   const group: Row = {
-    cells: [[strong(gallery.name), `  people and tools ${people} counted in, over the floor`]],
+    cells: [
+      [
+        strong(gallery.name),
+        phrase(house, '  people and tools {people} counted in, over the floor', { people }),
+      ],
+    ],
     rule: 'hair',
     isGroup: true,
   };
@@ -79,17 +87,17 @@ const floorTable = ({ house, assessment }: SheetContext): Table => {
     {
       kind: 'table',
       columns: [
-        column('Gallery floor', 'left'),
+        column(phrase(house, 'Gallery floor'), 'left'),
         {
           ...column(`${bricks.charAt(0).toUpperCase()}${bricks.slice(1)}`),
           unit: massUnit(house.units),
         },
-        column('Whole floor'),
-        column('limit'),
-        column('Along a row'),
-        column('limit'),
-        column('Courses'),
-        column('limit'),
+        column(phrase(house, 'Whole floor')),
+        column(phrase(house, 'limit')),
+        column(phrase(house, 'Along a row')),
+        column(phrase(house, 'limit')),
+        column(phrase(house, 'Courses')),
+        column(phrase(house, 'limit')),
       ],
       rows: house.galleries.flatMap((gallery) => {
         const own = assessment.totals.floors.filter((total) => total.gallery === gallery.id);
@@ -102,7 +110,7 @@ const floorTable = ({ house, assessment }: SheetContext): Table => {
 
 export const floorBlocks = (context: SheetContext): readonly Block[] =>
   context.house.galleries.length === 0
-    ? [{ kind: 'text', words: ['No loading gallery is described.'] }]
+    ? [{ kind: 'text', words: [phrase(context.house, 'No loading gallery is described.')] }]
     : [floorTable(context)];
 
 /** How the figures of the floors come about. */
@@ -111,7 +119,7 @@ export const floorNotes = ({ house }: SheetContext): readonly Words[] =>
     ? []
     : [
         [
-          strong('Floors: '),
+          strong(phrase(house, 'Floors: ')),
           inHouseWords(
             'g · (bricks + people and tools) / area. Along: one row, as many courses as it ' +
               'needs, the densest kind in all.',
@@ -128,10 +136,10 @@ export const floorUnknowns = (
   ...galleries.flatMap((gallery) =>
     (
       [
-        ['floor limit', gallery.floorLimit],
-        ['limit along a row', gallery.lineLoadLimit],
-        ['courses allowed', gallery.coursesAllowed],
-        ['people and tools', gallery.peopleAndTools],
+        [message('floor limit'), gallery.floorLimit],
+        [message('limit along a row'), gallery.lineLoadLimit],
+        [message('courses allowed'), gallery.coursesAllowed],
+        [message('people and tools'), gallery.peopleAndTools],
       ] as const
     ).flatMap(([what, known]) =>
       known.known

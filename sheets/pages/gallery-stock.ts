@@ -3,6 +3,7 @@
 import { tradeWord } from '#drawings';
 import type { BrickKind, Gallery, House } from '#house';
 import type { GalleryState } from '#state';
+import { message, phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { makeSheet, notAnOrder, voidWords } from '../page-parts.ts';
 import type { Block, Column, Row, Sheet, SheetData, Words } from '../sheet.ts';
@@ -10,18 +11,18 @@ import { strong } from '../sheet.ts';
 import { sayMoment } from '../words/say-moment.ts';
 import { brickMass } from '../words/say-set.ts';
 
-const COLUMNS: readonly Column[] = [
-  { head: 'Kind', align: 'left', share: 0.2 },
-  { head: 'Start', align: 'right', share: 0.13 },
-  { head: 'In', align: 'left', share: 0.09, isWritten: true },
-  { head: 'Out', align: 'left', share: 0.09, isWritten: true },
-  { head: 'Expected', align: 'left', share: 0.12, isWritten: true },
-  { head: 'Counted', align: 'left', share: 0.12, isWritten: true },
-  { head: 'Reserved', align: 'right', share: 0.12 },
-  { head: 'Free', align: 'right', share: 0.13 },
+const columnsOf = (house: House): readonly Column[] => [
+  { head: phrase(house, 'Kind'), align: 'left', share: 0.2 },
+  { head: phrase(house, 'Start'), align: 'right', share: 0.13 },
+  { head: phrase(house, 'In'), align: 'left', share: 0.09, isWritten: true },
+  { head: phrase(house, 'Out'), align: 'left', share: 0.09, isWritten: true },
+  { head: phrase(house, 'Expected'), align: 'left', share: 0.12, isWritten: true },
+  { head: phrase(house, 'Counted'), align: 'left', share: 0.12, isWritten: true },
+  { head: phrase(house, 'Reserved'), align: 'right', share: 0.12 },
+  { head: phrase(house, 'Free'), align: 'right', share: 0.13 },
 ];
 
-const NOT_COUNTED = 'not counted';
+const NOT_COUNTED = message('not counted');
 
 const reservedOf = (state: GalleryState | undefined, kind: string): number =>
   (state?.reserved ?? [])
@@ -38,13 +39,17 @@ const rowOf = (brick: BrickKind, state: GalleryState | undefined, house: House):
   return {
     cells: [
       [kindName(brick, house)],
-      [start === undefined ? NOT_COUNTED : strong(`${start}`)],
+      [start === undefined ? phrase(house, NOT_COUNTED) : strong(`${start}`)],
       [''],
       [''],
       [''],
       [''],
       held,
-      [start === undefined ? NOT_COUNTED : strong(`${Math.max(0, start - reserved)}`)],
+      [
+        start === undefined
+          ? phrase(house, NOT_COUNTED)
+          : strong(`${Math.max(0, start - reserved)}`),
+      ],
     ],
     rule: 'hair',
   };
@@ -53,14 +58,21 @@ const rowOf = (brick: BrickKind, state: GalleryState | undefined, house: House):
 const floorWords = ({ coursesAllowed }: Gallery, house: House): string => {
   const bricks = tradeWord(house, 'bricks');
   return coursesAllowed.known
-    ? `Floor: at most ${coursesAllowed.value} courses of ${bricks}.`
-    : `Floor: how many courses of ${bricks} it may carry is not known.`;
+    ? phrase(house, 'Floor: at most {value} courses of {bricks}.', {
+        value: coursesAllowed.value,
+        bricks,
+      })
+    : phrase(house, 'Floor: how many courses of {bricks} it may carry is not known.', { bricks });
 };
 
-const countedWords = (state: GalleryState | undefined): string => {
-  if (state === undefined || state.countedAt === null) return 'Nobody has recorded a count here.';
-  const by = state.countedBy === null ? '' : ` by ${state.countedBy}`;
-  return `Start is the count of ${sayMoment(state.countedAt)}${by}.`;
+const countedWords = (state: GalleryState | undefined, house: House): string => {
+  if (state === undefined || state.countedAt === null) {
+    return phrase(house, 'Nobody has recorded a count here.');
+  }
+  const at = sayMoment(state.countedAt, house);
+  return state.countedBy === null
+    ? phrase(house, 'Start is the count of {at}.', { at })
+    : phrase(house, 'Start is the count of {at} by {by}.', { at, by: state.countedBy });
 };
 
 const reservedWords = (state: GalleryState | undefined, house: House): readonly Block[] =>
@@ -68,7 +80,10 @@ const reservedWords = (state: GalleryState | undefined, house: House): readonly 
     const name = house.brickKinds.find(({ id }) => id === kind)?.name ?? kind;
     return {
       kind: 'text',
-      words: [strong(`Reserved, not free: ${count} ${name}`), ` for ${purpose}.`],
+      words: [
+        strong(phrase(house, 'Reserved, not free: {count} {name}', { count, name })),
+        phrase(house, ' for {purpose}.', { purpose }),
+      ],
     };
   });
 
@@ -76,10 +91,10 @@ const galleryBlocks = (gallery: Gallery, { house, state }: SheetContext): readon
   const stock = state?.galleries[gallery.id];
   return [
     { kind: 'heading', text: gallery.name },
-    { kind: 'text', words: [`${floorWords(gallery, house)} ${countedWords(stock)}`] },
+    { kind: 'text', words: [`${floorWords(gallery, house)} ${countedWords(stock, house)}`] },
     {
       kind: 'table',
-      columns: COLUMNS,
+      columns: columnsOf(house),
       rows: house.brickKinds.map((brick) => rowOf(brick, stock, house)),
     },
     ...reservedWords(stock, house),
@@ -120,16 +135,19 @@ export const galleryStockSheet = (context: SheetContext): Sheet => {
   return makeSheet(context, {
     id: 'gallery-stock',
     kind: 'gallery-stock',
-    title: 'Gallery stock',
+    title: phrase(house, 'Gallery stock'),
     name: show?.name ?? house.name,
-    beside: `loose ${tradeWord(house, 'bricks')} by number, as last counted`,
+    beside: phrase(house, 'loose bricks by number, as last counted'),
     blocks: [
-      notAnOrder,
+      notAnOrder(house),
       {
         kind: 'text',
         words: [
-          'What goes in and out, and what is then expected, comes from the order of work, ',
-          'which is not made yet: those columns are blank for the gallery lead.',
+          phrase(
+            house,
+            'What goes in and out, and what is then expected, comes from the order of work, ',
+          ),
+          phrase(house, 'which is not made yet: those columns are blank for the gallery lead.'),
         ],
       },
       ...house.galleries.flatMap((gallery) => galleryBlocks(gallery, context)),

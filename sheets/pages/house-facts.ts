@@ -1,20 +1,22 @@
 /** What a visiting production asks of the stage, its rails, galleries and bricks. */
+
 import { fromCentre, tradeWord } from '#drawings';
 import type { House, KeepOut, Known } from '#house';
 import { formatLength, metres } from '#quantities';
+import { phrase } from '#texts';
 import { strong, type Words } from '../sheet.ts';
 import { steelForce } from '../words/say-force.ts';
-import { NOT_KNOWN } from '../words/say-known.ts';
+import { notKnown } from '../words/say-known.ts';
 import { brickMass, height } from '../words/say-set.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 import type { Said } from './set-facts.ts';
 
 export type HouseFact = { readonly head: string; readonly said: Said };
 
-const from = <T>(known: Known<T>, say: (value: T) => string): Said =>
+const from = <T>(known: Known<T>, house: House, say: (value: T) => string): Said =>
   known.known
     ? { words: say(known.value), unknown: [] }
-    : { words: NOT_KNOWN, unknown: [known.why ?? ''] };
+    : { words: notKnown(house), unknown: [known.why ?? ''] };
 
 const both = (one: Said, other: Said, by: string): Said => ({
   words: `${one.words}${by}${other.words}`,
@@ -26,23 +28,33 @@ const stageFacts = (house: House): readonly HouseFact[] => {
   const say = (value: number): string => height(value, house);
   return [
     {
-      head: 'Opening',
-      said: both(from(stage.openingWidth, say), from(stage.openingHeight, say), ' wide, high '),
+      head: phrase(house, 'Opening'),
+      said: both(
+        from(stage.openingWidth, house, say),
+        from(stage.openingHeight, house, say),
+        phrase(house, ' wide, high '),
+      ),
     },
     {
-      head: 'Back wall',
-      said: from(stage.backWall, (value) =>
+      head: phrase(house, 'Back wall'),
+      said: from(stage.backWall, house, (value) =>
         inHouseWords(`${say(value)} from the plaster line`, house),
       ),
     },
-    { head: 'Grid', said: from(stage.gridHeight, say) },
-    { head: 'Loft blocks', said: from(stage.loftBlockHeight, say) },
-    { head: 'Head blocks', said: from(stage.headBlockHeight, say) },
+    { head: phrase(house, 'Grid'), said: from(stage.gridHeight, house, say) },
+    { head: phrase(house, 'Loft blocks'), said: from(stage.loftBlockHeight, house, say) },
+    { head: phrase(house, 'Head blocks'), said: from(stage.headBlockHeight, house, say) },
     {
-      head: 'Operated from',
-      said: from(stage.operatingX, (xM) => {
-        const side = stage.operatingSide === 'stageRight' ? 'stage right' : 'stage left';
-        return `${side}, ${fromCentre(xM, house)} from the centre line`;
+      head: phrase(house, 'Operated from'),
+      said: from(stage.operatingX, house, (xM) => {
+        const side =
+          stage.operatingSide === 'stageRight'
+            ? phrase(house, 'stage right')
+            : phrase(house, 'stage left');
+        return phrase(house, '{side}, {fromCentre} from the centre line', {
+          side,
+          fromCentre: fromCentre(xM, house),
+        });
       }),
     },
   ];
@@ -52,18 +64,22 @@ const railFacts = (house: House): readonly HouseFact[] => [
   ...house.rails.map(
     ({ name, floor }): HouseFact => ({
       head: name,
-      said: from(floor, (value) => `floor ${height(value, house)}`),
+      said: from(floor, house, (value) =>
+        phrase(house, 'floor {height}', { height: height(value, house) }),
+      ),
     }),
   ),
   ...house.galleries.map(
     ({ name, floor, length, width }): HouseFact => ({
       head: name,
       said: both(
-        from(floor, (value) => `floor ${height(value, house)}`),
+        from(floor, house, (value) =>
+          phrase(house, 'floor {height}', { height: height(value, house) }),
+        ),
         both(
-          from(length, (value) => height(value, house)),
-          from(width, (value) => height(value, house)),
-          ' by ',
+          from(length, house, (value) => height(value, house)),
+          from(width, house, (value) => height(value, house)),
+          phrase(house, ' by '),
         ),
         ', ',
       ),
@@ -76,10 +92,17 @@ const ruleFacts = (house: House): readonly HouseFact[] => {
   const force = (forceN: number): string => steelForce(forceN, house, 'down');
   const handLine = tradeWord(house, 'handLine');
   return [
-    { head: 'Rope lock', said: from(rules.lockLimit, (forceN) => `at most ${force(forceN)}`) },
+    {
+      head: phrase(house, 'Rope lock'),
+      said: from(rules.lockLimit, house, (forceN) =>
+        phrase(house, 'at most {force}', { force: force(forceN) }),
+      ),
+    },
     {
       head: `${handLine.charAt(0).toUpperCase()}${handLine.slice(1)}`,
-      said: from(rules.handLineLimit, (forceN) => `at most ${force(forceN)}`),
+      said: from(rules.handLineLimit, house, (forceN) =>
+        phrase(house, 'at most {force}', { force: force(forceN) }),
+      ),
     },
   ];
 };
@@ -87,20 +110,20 @@ const ruleFacts = (house: House): readonly HouseFact[] => {
 const brickFacts = (house: House): readonly HouseFact[] =>
   house.brickKinds.map(({ name, mass, thickness, owned, serves }): HouseFact => {
     const uses = [
-      ...(serves.show ? ['show'] : []),
+      ...(serves.show ? [phrase(house, 'show')] : []),
       ...(serves.pipeWeight ? [tradeWord(house, 'pipeWeight')] : []),
     ];
     const sizes = both(
-      from(mass, (massKg) => brickMass(massKg, house)),
-      from(thickness, (lengthM) =>
-        formatLength(metres(lengthM), house.units, {
+      from(mass, house, (massKg) => brickMass(massKg, house)),
+      from(thickness, house, (lengthM) =>
+        formatLength(metres(lengthM), house, {
           customaryLength: 'inches',
           style: house.units === 'customary' ? 'fine' : 'sheet',
         }),
       ),
       ', ',
     );
-    const count = from(owned, (number) => `${number} owned`);
+    const count = from(owned, house, (number) => phrase(house, '{number} owned', { number }));
     const told = both(sizes, count, ', ');
     const brick = tradeWord(house, 'brick');
     return {
@@ -111,17 +134,28 @@ const brickFacts = (house: House): readonly HouseFact[] =>
 
 /** Along the stage by side of the plaster line: a sign would be read as a dash. */
 const alongWords = ([oneM, otherM]: readonly [number, number], house: House): string => {
-  const say = (yM: number): string => formatLength(metres(Math.abs(yM)), house.units);
+  const say = (yM: number): string => formatLength(metres(Math.abs(yM)), house);
   const [nearM, farM] = oneM <= otherM ? [oneM, otherM] : [otherM, oneM];
-  if (nearM >= 0) return `${say(nearM)} to ${say(farM)} upstage`;
-  if (farM <= 0) return `${say(farM)} to ${say(nearM)} downstage`;
-  return `${say(nearM)} downstage to ${say(farM)} upstage`;
+  if (nearM >= 0)
+    return phrase(house, '{nearM} to {farM} upstage', { nearM: say(nearM), farM: say(farM) });
+  if (farM <= 0)
+    return phrase(house, '{farM} to {nearM} downstage', { farM: say(farM), nearM: say(nearM) });
+  return phrase(house, '{nearM} downstage to {farM} upstage', {
+    nearM: say(nearM),
+    farM: say(farM),
+  });
 };
 
 const heightsWords = ([lowM, highM]: readonly [number | null, number | null], house: House) => {
-  if (lowM === null) return highM === null ? 'at any height' : `below ${height(highM, house)}`;
-  if (highM === null) return `above ${height(lowM, house)}`;
-  return `${height(lowM, house)} to ${height(highM, house)} high`;
+  if (lowM === null)
+    return highM === null
+      ? phrase(house, 'at any height')
+      : phrase(house, 'below {highM}', { highM: height(highM, house) });
+  if (highM === null) return phrase(house, 'above {lowM}', { lowM: height(lowM, house) });
+  return phrase(house, '{lowM} to {highM} high', {
+    lowM: height(lowM, house),
+    highM: height(highM, house),
+  });
 };
 
 const sentence = (parts: readonly string[], remark: string | undefined): string => {

@@ -1,13 +1,15 @@
 /** The house sheet: what a visiting production has to know of the house, and what nobody knows. */
+
 import type { SetAssessment } from '#assessment';
 import { tradeWord } from '#drawings';
 import type { House, Known, LineSet } from '#house';
 import { FOOT, formatLength, type Metres, metres, POUND } from '#quantities';
+import { phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
-import { BODY_WIDTH, makeSheet, notAnOrder, voidWords } from '../page-parts.ts';
+import { BODY_WIDTH, makeSheet, notAnOrder, voidWords, writtenHouse } from '../page-parts.ts';
 import type { Block, Column, Row, Sheet, SheetData, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
-import { NOT_KNOWN } from '../words/say-known.ts';
+import { notKnown } from '../words/say-known.ts';
 import { sayMeasure } from '../words/say-measure.ts';
 import { height, kindOfSet } from '../words/say-set.ts';
 import { lengthUnit, massUnit } from '../words/say-units.ts';
@@ -18,7 +20,8 @@ import { keptNotes } from './kept-notes.ts';
 import { type Alike, alikeOf, type Fact, factsOf } from './set-facts.ts';
 
 /** `1 to 13, 20`: neighbours along the rail are drawn together. */
-export const setsInRailOrder = (sets: readonly LineSet[], { lineSets }: House): string => {
+export const setsInRailOrder = (sets: readonly LineSet[], house: House): string => {
+  const { lineSets } = house;
   const places = sets.map((set) => lineSets.indexOf(set));
   const runs: { first: number; last: number }[] = [];
   for (const place of places) {
@@ -30,7 +33,7 @@ export const setsInRailOrder = (sets: readonly LineSet[], { lineSets }: House): 
   return runs
     .flatMap(({ first, last }) => {
       if (last - first < 2) return first === last ? [idAt(first)] : [idAt(first), idAt(last)];
-      return [`${idAt(first)} to ${idAt(last)}`];
+      return [phrase(house, '{from} to {to}', { from: idAt(first), to: idAt(last) })];
     })
     .join(', ');
 };
@@ -49,7 +52,7 @@ const typesTable = (alike: readonly Alike[], facts: readonly Fact[], house: Hous
   return {
     kind: 'table',
     columns: [
-      { head: 'Type', align: 'left', share: HEAD_SHARE },
+      { head: phrase(house, 'Type'), align: 'left', share: HEAD_SHARE },
       ...alike.map(
         ({ name }): Column => ({
           head: name,
@@ -59,17 +62,17 @@ const typesTable = (alike: readonly Alike[], facts: readonly Fact[], house: Hous
       ),
     ],
     rows: [
-      row('Sets', sets),
+      row(phrase(house, 'Sets'), sets),
       ...facts.map(({ head }, index) =>
         row(
           head,
-          alike.map(({ said }): Words => [said[index]?.words ?? NOT_KNOWN]),
+          alike.map(({ said }): Words => [said[index]?.words ?? notKnown(house)]),
         ),
       ),
       ...(remarks.some((remark) => remark !== '')
         ? [
             row(
-              'Remarks',
+              phrase(house, 'Remarks'),
               remarks.map((remark): Words => [remark]),
             ),
           ]
@@ -93,12 +96,12 @@ const typeTables = (alike: readonly Alike[], facts: readonly Fact[], house: Hous
 };
 
 const lengthCell = (value: Known<Metres>, house: House): string =>
-  value.known ? formatLength(value.value, house.units) : NOT_KNOWN;
+  value.known ? formatLength(value.value, house) : notKnown(house);
 
 const nextWords = (set: LineSet, next: LineSet | undefined, house: House): string => {
   if (next === undefined) return '–';
-  if (!set.y.known || !next.y.known) return NOT_KNOWN;
-  return formatLength(metres(next.y.value - set.y.value), house.units, {
+  if (!set.y.known || !next.y.known) return notKnown(house);
+  return formatLength(metres(next.y.value - set.y.value), house, {
     customaryLength: 'inches',
   });
 };
@@ -109,9 +112,11 @@ const battenLength = ({ batten }: LineSet): number | null =>
 const stateWords = ({ recorded }: SetAssessment, house: House): string => {
   const { service, tag } = recorded.state;
   if (service === 'lockedOut') {
-    return tag === null ? 'LOCKED OUT' : `LOCKED OUT, tag ${tag.number}`;
+    return tag === null
+      ? phrase(house, 'LOCKED OUT')
+      : phrase(house, 'LOCKED OUT, tag {number}', { number: tag.number });
   }
-  return service === 'deadHung' ? `now ${tradeWord(house, 'deadHung')}` : '';
+  return service === 'deadHung' ? phrase(house, 'now dead-hung') : '';
 };
 
 const setRow = (
@@ -134,16 +139,16 @@ const setRow = (
       [group?.name ?? lineSet.typeId],
       // The type says the rest; every row must stay one line high.
       [kindOfSet(lineSet, house).replace(' purchase', '')],
-      [lineSet.lineXs === null ? NOT_KNOWN : `${lineSet.lineXs.length}`],
-      [lengthM === null ? NOT_KNOWN : height(lengthM, house)],
+      [lineSet.lineXs === null ? notKnown(house) : `${lineSet.lineXs.length}`],
+      [lengthM === null ? notKnown(house) : height(lengthM, house)],
       [lengthCell(lineSet.lowStop.height, house)],
       [lengthCell(lineSet.highStop.height, house)],
       [
         lineSet.liveLimit.known
           ? sayMeasure({ value: lineSet.liveLimit.value, kind: 'mass' }, house, { round: 'down' })
-          : NOT_KNOWN,
+          : notKnown(house),
       ],
-      [bay?.id ?? 'none'],
+      [bay?.id ?? phrase(house, 'none')],
       [...(state === '' ? [] : [strong(state)]), state === '' || own === '' ? own : `; ${own}`],
     ],
     rule: 'hair',
@@ -163,18 +168,18 @@ const setsTable = ({ house, assessment }: SheetContext, alike: readonly Alike[])
     {
       kind: 'table',
       columns: [
-        column('Set', 'left'),
-        column('Position', 'right', unit),
-        column('To next', 'right', house.units === 'customary' ? 'in' : unit),
-        column('Type', 'left'),
-        column('Kind', 'left'),
-        column('Lines', 'right'),
+        column(phrase(house, 'Set'), 'left'),
+        column(phrase(house, 'Position'), 'right', unit),
+        column(phrase(house, 'To next'), 'right', house.units === 'customary' ? 'in' : unit),
+        column(phrase(house, 'Type'), 'left'),
+        column(phrase(house, 'Kind'), 'left'),
+        column(phrase(house, 'Lines'), 'right'),
         column(`${batten.charAt(0).toUpperCase()}${batten.slice(1)}`, 'right', unit),
-        column('Low', 'right', unit),
-        column('High', 'right', unit),
-        column('Live limit', 'right', massUnit(house.units)),
-        column('Bay', 'left'),
-        column('Remarks', 'left'),
+        column(phrase(house, 'Low'), 'right', unit),
+        column(phrase(house, 'High'), 'right', unit),
+        column(phrase(house, 'Live limit'), 'right', massUnit(house.units)),
+        column(phrase(house, 'Bay'), 'left'),
+        column(phrase(house, 'Remarks'), 'left'),
       ],
       rows: assessment.sets.map((set, index) =>
         setRow(set, assessment.sets[index + 1], alike, house),
@@ -222,7 +227,7 @@ const unknownItems = (
     [...new Set(said.unknown)].map((why) => withWhy(head, why)),
   );
   return [
-    ...(ofHouse.length === 0 ? [] : [[strong('House: '), ofHouse.join('; ')]]),
+    ...(ofHouse.length === 0 ? [] : [[strong(phrase(house, 'House: ')), ofHouse.join('; ')]]),
     ...[...lacking].map(([names, whats]): Words => [strong(`${names}: `), whats.join('; ')]),
   ];
 };
@@ -234,7 +239,7 @@ const houseTable = (house: House): Table => {
   return {
     kind: 'table',
     columns: [
-      { head: 'House', align: 'left', share: 0.17 },
+      { head: phrase(house, 'House'), align: 'left', share: 0.17 },
       { head: '', align: 'left', share: 0.33 },
       { head: '', align: 'left', share: 0.17 },
       { head: '', align: 'left', share: 0.33 },
@@ -262,8 +267,10 @@ const keepClearBlocks = (house: House): readonly Block[] => {
 };
 
 /** One after another: a house has many, and none of them is long. */
-const remarkBlocks = ({ remarks }: House): readonly Block[] =>
-  remarks.length === 0 ? [] : [keptNotes('Remarks on the house', [[remarks.join(' ')]])];
+const remarkBlocks = (house: House): readonly Block[] =>
+  house.remarks.length === 0
+    ? []
+    : [keptNotes(phrase(house, 'Remarks on the house'), [[house.remarks.join(' ')]])];
 
 /** By side, as on the sheet: a cell that begins with a sign is taken for a formula. */
 const acrossText = (across: number): string => {
@@ -322,26 +329,28 @@ export const houseSheet = (context: SheetContext): Sheet => {
   return makeSheet(context, {
     id: 'house-sheet',
     kind: 'house-sheet',
-    title: 'House sheet',
+    title: phrase(house, 'House sheet'),
     name: house.name,
-    beside: `for visiting productions: ${house.lineSets.length} sets in rail order`,
+    beside: phrase(house, 'for visiting productions: {length} sets in rail order', {
+      length: house.lineSets.length,
+    }),
     orientation: 'landscape',
     blocks: [
-      notAnOrder,
+      notAnOrder(house),
       houseTable(house),
       keptNotes(
-        'Not known',
-        unknowns.length === 0 ? [['Nothing that this sheet asks for.']] : unknowns,
+        phrase(house, 'Not known'),
+        unknowns.length === 0 ? [[phrase(house, 'Nothing that this sheet asks for.')]] : unknowns,
       ),
       ...keepClearBlocks(house),
-      keptNotes('How to read this sheet', [howToRead(house)]),
+      keptNotes(phrase(house, 'How to read this sheet'), [howToRead(house)]),
       ...typeTables(alike, facts, house),
       setsTable(context, alike),
       ...remarkBlocks(house),
       { kind: 'inkLines', count: 2 },
     ],
     voidIf: voidWords(context, null),
-    dependsOn: { house, sets: state?.sets ?? null },
+    dependsOn: { house: writtenHouse(context), sets: state?.sets ?? null },
     data: dataOf(context, alike),
   });
 };

@@ -1,4 +1,5 @@
 /** What the loaders of one gallery are called for: visits in their order, and the bricks there. */
+
 import type { House } from '#house';
 import {
   type CheckedOrder,
@@ -8,6 +9,7 @@ import {
   whyNotPrinted,
 } from '#orders';
 import type { Step } from '#state';
+import { phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { bricksWords } from '../words/say-standing.ts';
 import { whyWords } from '../words/why-words.ts';
@@ -100,11 +102,7 @@ const visitsOf = (gallery: string, order: CheckedOrder, stock: Stock): readonly 
 };
 
 /** Into what is kept, or fewer than none: it cannot be worked after the orders before it. */
-const shortOf = (
-  gallery: string,
-  visits: readonly Visit[],
-  house: Pick<House, 'brickKinds'>,
-): string | null => {
+const shortOf = (gallery: string, visits: readonly Visit[], house: House): string | null => {
   const short = visits.find(
     ({ order, step, looseAfter }) =>
       looseAfter !== null && looseAfter < countOf(step.kind, keptAt(gallery, order)),
@@ -113,7 +111,11 @@ const shortOf = (
   const { order, between, step, looseBefore } = short;
   const wanted = bricksWords(step.count, step.kind, house);
   const free = Math.max(0, (looseBefore ?? 0) - countOf(step.kind, keptAt(gallery, order)));
-  return `step ${between.number} wants ${wanted}, and ${free} may be taken`;
+  return phrase(house, 'step {number} wants {wanted}, and {free} may be taken', {
+    number: between.number,
+    wanted,
+    free,
+  });
 };
 
 /**

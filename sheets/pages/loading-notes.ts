@@ -1,6 +1,8 @@
 /** What stands above the visits of a loading sheet: who is not on it, and what lies there. */
+
 import type { House } from '#house';
 import type { CountOfKind } from '#orders';
+import { phrase, phraseCount } from '#texts';
 import type { Block, Paragraph, Words } from '../sheet.ts';
 import { box, strong } from '../sheet.ts';
 import { filled } from '../words/fill-words.ts';
@@ -8,21 +10,24 @@ import { bricksWords } from '../words/say-standing.ts';
 import { type Call, countOf, type LeftOut } from './loading-call.ts';
 
 /** Named before anything is read: a list that looks whole and is not sends a crew wrong. */
-export const leftBlocks = (left: readonly LeftOut[]): readonly Block[] =>
+export const leftBlocks = (left: readonly LeftOut[], house: House): readonly Block[] =>
   left.length === 0
     ? []
     : [
         {
           kind: 'notice',
           degree: 'caution',
-          heading: `NOT ON THIS SHEET: ${left.length === 1 ? 'SET' : 'SETS'} ${left
-            .map(({ set }) => set)
-            .join(', ')}`,
+          heading: phraseCount(
+            house,
+            left.length,
+            ['NOT ON THIS SHEET: SET {sets}', 'NOT ON THIS SHEET: SETS {sets}'],
+            { sets: left.map(({ set }) => set).join(', ') },
+          ),
           words: [
-            'Nobody loads them by this. ',
+            phrase(house, 'Nobody loads them by this. '),
             ...left.flatMap(
               ({ set, why }): Words => [
-                strong(`Set ${set}: `),
+                strong(phrase(house, 'Set {set}: ', { set })),
                 `${why}${why.endsWith('.') ? ' ' : '. '}`,
               ],
             ),
@@ -39,7 +44,7 @@ const backWords = (bricks: readonly CountOfKind[], house: House): Paragraph => (
   kind: 'text',
   words: [
     box,
-    strong(' Bring here and count first: '),
+    strong(phrase(house, ' Bring here and count first: ')),
     filled(
       '{bricks}. The record has them on arbors that are taken to be bare, and nobody has ' +
         'written where they lie.',
@@ -70,7 +75,7 @@ export const stockBlocks = (
           {
             kind: 'text' as const,
             words: [
-              strong('Lies here and is not taken: '),
+              strong(phrase(house, 'Lies here and is not taken: ')),
               `${[...new Set(kept)].join(', ')}.`,
             ] satisfies Words,
           },

@@ -1,7 +1,9 @@
 /** For the loaders of one gallery: each visit in its order, with what is there before and after. */
+
 import type { House } from '#house';
 import type { CheckedOrder, ShowWork } from '#orders';
 import { fail, ok, type Refusal, type Result, refusal } from '#outcome';
+import { message, phrase, phraseCount } from '#texts';
 import { hangName, type SheetContext, setOf } from '../context.ts';
 import { orderCode } from '../order-code.ts';
 import { BODY_WIDTH, houseFor, makeSheet, voidWords } from '../page-parts.ts';
@@ -27,32 +29,41 @@ const tally = (count: number): Words =>
       );
 
 const COLUMNS = (house: House): readonly Column[] => [
-  { head: 'Visit', align: 'right', share: 0.06 },
-  { head: 'Set, step', align: 'left', share: 0.12 },
+  { head: phrase(house, 'Visit'), align: 'right', share: 0.06 },
+  { head: phrase(house, 'Set, step'), align: 'left', share: 0.12 },
   { head: inHouseWords('Batten at', house), align: 'left', share: 0.12 },
-  { head: 'Do, and tally', align: 'left', share: 0.28 },
+  { head: phrase(house, 'Do, and tally'), align: 'left', share: 0.28 },
   { head: inHouseWords('On the arbor then', house), align: 'right', share: 0.12 },
-  { head: 'Here before', align: 'right', share: 0.1 },
-  { head: 'Here then', align: 'right', share: 0.1 },
-  { head: 'Marshal', align: 'left', share: 0.13, isWritten: true },
-  { head: 'Done', align: 'left', share: 0.09, isWritten: true },
+  { head: phrase(house, 'Here before'), align: 'right', share: 0.1 },
+  { head: phrase(house, 'Here then'), align: 'right', share: 0.1 },
+  { head: phrase(house, 'Marshal'), align: 'left', share: 0.13, isWritten: true },
+  { head: phrase(house, 'Done'), align: 'left', share: 0.09, isWritten: true },
 ];
 
-const NOT_COUNTED = 'not counted';
+const NOT_COUNTED = message('not counted');
 
 const rowOf = ({ order, between, step, ...loose }: Visit, index: number, house: House): Row => {
   const bricks = bricksWords(step.count, step.kind, house);
   const others = looksLikeWords(step.kind, house);
-  const looks = others.length === 0 ? '' : ` Not ${others.join(', ')}. `;
+  const looks =
+    others.length === 0 ? '' : phrase(house, ' Not {others}. ', { others: others.join(', ') });
   return {
     cells: [
       [`${index + 1}`],
-      [strong(order.set), `, step ${between.number}`],
+      [strong(order.set), phrase(house, ', step {number}', { number: between.number })],
       [height(between.before.standing.height, house)],
-      [strong(`${step.act === 'add' ? 'ON' : 'OFF'} ${bricks}. `), looks, ...tally(step.count)],
+      [
+        strong(
+          step.act === 'add'
+            ? phrase(house, 'ON {bricks}. ', { bricks })
+            : phrase(house, 'OFF {bricks}. ', { bricks }),
+        ),
+        looks,
+        ...tally(step.count),
+      ],
       [strong(`${platesThen(between)}`)],
-      [loose.looseBefore === null ? NOT_COUNTED : `${loose.looseBefore}`],
-      [loose.looseAfter === null ? NOT_COUNTED : `${loose.looseAfter}`],
+      [loose.looseBefore === null ? phrase(house, NOT_COUNTED) : `${loose.looseBefore}`],
+      [loose.looseAfter === null ? phrase(house, NOT_COUNTED) : `${loose.looseAfter}`],
       [''],
       [''],
     ],
@@ -60,20 +71,26 @@ const rowOf = ({ order, between, step, ...loose }: Visit, index: number, house: 
   };
 };
 
-const RULES =
+const RULES = message(
   'One brick at a time, counted aloud. None before the lead has said set and count, below is ' +
-  'clear with a marshal, and the rail is locked, ringed and empty. Collar tight before the lock ' +
-  'is opened. STOP stops all: hands off, collar tight, say the count. Between two visits others ' +
-  'work by the sheet of the set: wait for its step.';
+    'clear with a marshal, and the rail is locked, ringed and empty. Collar tight before the lock ' +
+    'is opened. STOP stops all: hands off, collar tight, say the count. Between two visits others ' +
+    'work by the sheet of the set: wait for its step.',
+);
 
 const setNames = (context: SheetContext, orders: readonly CheckedOrder[]): Words => [
-  strong('Orders: '),
+  strong(phrase(context.house, 'Orders: ')),
   orders
     .map((order) => {
       const set = setOf(context, order.set);
-      const name = set === undefined ? '' : ` ${hangName(set, context.show)}`;
+      const name = set === undefined ? '' : ` ${hangName(set, context.show, context.house)}`;
       const job = inHouseWords(order.job, context.house);
-      return `set ${order.set}${name}, ${job}, ${orderCode(order)}`;
+      return phrase(context.house, 'set {set}{name}, {job}, {orderCode}', {
+        set: order.set,
+        name,
+        job,
+        orderCode: orderCode(order),
+      });
     })
     .join('; '),
   '.',
@@ -86,7 +103,10 @@ const checkedNotes = (orders: readonly CheckedOrder[], house: House): readonly B
     const named = sets.map(({ set }) => set).join(', ');
     return {
       kind: 'text',
-      words: [strong(`${sets.length === 1 ? 'Set' : 'Sets'} ${named}: `), words],
+      words: [
+        strong(phraseCount(house, sets.length, ['Set {named}: ', 'Sets {named}: '], { named })),
+        words,
+      ],
       isNote: true,
     };
   });
@@ -100,7 +120,7 @@ const blocksOf = (context: SheetContext, gallery: string, call: Call): readonly 
     rows: visits.map((visit, index) => rowOf(visit, index, house)),
   };
   return [
-    ...leftBlocks(left),
+    ...leftBlocks(left, house),
     ...gapBlocks(orders, house),
     { kind: 'text', words: setNames(context, orders) },
     ...stockBlocks(gallery, call, house),
@@ -137,8 +157,8 @@ const dataOf = (visits: readonly Visit[]): SheetData => ({
 });
 
 export const GALLERY_SHEETS = {
-  load: { kind: 'loading-sheet', title: 'Loading sheet' },
-  strike: { kind: 'unloading-sheet', title: 'Unloading sheet' },
+  load: { kind: 'loading-sheet', title: message('Loading sheet') },
+  strike: { kind: 'unloading-sheet', title: message('Unloading sheet') },
 } as const satisfies Readonly<Record<ShowWork['kind'], { kind: SheetKind; title: string }>>;
 
 /** A gallery, what it is called for, and the sets of the call that have no order. */
@@ -164,16 +184,21 @@ export const loadingSheet = (
   const made = callOf(gallery, context, orders);
   const call = { ...made, left: [...left, ...made.left] };
   if (call.visits.length === 0) {
-    const reasons = call.left.map(({ set, why }) => `set ${set}: ${why}`);
-    const found = ['no order has bricks handled there', ...reasons].join('; ');
-    const accepted = 'orders replayed to their ends with nothing broken, and bricks for them';
+    const reasons = call.left.map(({ set, why }) =>
+      phrase(house, 'set {set}: {why}', { set, why }),
+    );
+    const found = [phrase(house, 'no order has bricks handled there'), ...reasons].join('; ');
+    const accepted = phrase(
+      house,
+      'orders replayed to their ends with nothing broken, and bricks for them',
+    );
     return fail(refusal(SHEET_REFUSALS.notToWorkBy.code, id, { found, accepted }));
   }
   return ok(
     makeSheet(context, {
       id,
       kind,
-      title,
+      title: phrase(house, title),
       name: house.galleries.find((each) => each.id === gallery)?.name ?? gallery,
       beside: show?.name ?? house.name,
       orientation: 'landscape',

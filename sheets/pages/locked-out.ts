@@ -1,18 +1,26 @@
 /** A locked-out set says so before anything else on its card. */
 import type { SetAssessment } from '#assessment';
+import type { House } from '#house';
+import { phrase } from '#texts';
 import type { Notice } from '../sheet.ts';
 
-export const lockedOutNotice = ({ recorded }: SetAssessment): readonly Notice[] => {
+export const lockedOutNotice = ({ recorded }: SetAssessment, house: House): readonly Notice[] => {
   const { service, tag } = recorded.state;
   if (service !== 'lockedOut') return [];
-  const number = tag === null ? 'no tag on record' : `tag ${tag.number}`;
-  const reason = tag === null ? 'No reason on record.' : `Reason: ${tag.reason}.`;
+  const heading =
+    tag === null
+      ? phrase(house, 'LOCKED OUT, no tag on record')
+      : phrase(house, 'LOCKED OUT, tag {number}', { number: tag.number });
+  const reason =
+    tag === null
+      ? phrase(house, 'No reason on record.')
+      : phrase(house, 'Reason: {reason}.', { reason: tag.reason });
   return [
     {
       kind: 'notice',
       degree: 'danger',
-      heading: `LOCKED OUT, ${number}`,
-      words: [`${reason} Not for use until the tag is returned.`],
+      heading,
+      words: [`${reason} ${phrase(house, 'Not for use until the tag is returned.')}`],
     },
   ];
 };

@@ -1,42 +1,45 @@
 /** A sheet that may not be printed to work by says so on a page of its own. */
+
 import type { SetAssessment } from '#assessment';
+import type { House } from '#house';
+import { message, phrase } from '#texts';
 import type { AskedOrder } from '../asked-order.ts';
 import { hangName, type SheetContext } from '../context.ts';
 import { besideWords, houseFor, makeSheet, setDependsOn, voidWords } from '../page-parts.ts';
 import type { Block, Sheet, SheetKind, Words } from '../sheet.ts';
 import { filled } from '../words/fill-words.ts';
 import { sayAssumption } from '../words/say-assumption.ts';
-import { inHouseWords } from '../words/trade-translation.ts';
 import { sayWhyNoOrder } from '../words/why-no-order.ts';
 import type { LeftOut } from './loading-call.ts';
 import { leftBlocks } from './loading-notes.ts';
 import { GALLERY_SHEETS, type GalleryCall } from './loading-sheet.ts';
 
 /** On top of the page, with the reasons as they were given. */
-export const noOrderBlocks = (reasons: readonly string[]): readonly Block[] => [
+export const noOrderBlocks = (reasons: readonly string[], house: House): readonly Block[] => [
   {
     kind: 'notice',
     degree: 'danger',
-    heading: 'NOT AN ORDER: DO NOT WORK BY THIS',
+    heading: phrase(house, 'NOT AN ORDER: DO NOT WORK BY THIS'),
     words: [reasons.join(' ')],
   },
 ];
 
-const LEAVE =
+const LEAVE = message(
   'Ask whoever leads the work. Nobody makes up an order on the floor: change what the reason ' +
-  'names, ask again, and print again.';
+    'names, ask again, and print again.',
+);
 
 const askedBlocks = (asked: AskedOrder, { house }: SheetContext): readonly Block[] => {
   if ('refusals' in asked) return [];
   const { checked, assumed } = asked.order;
   const tried =
     checked.doubt === 'worst'
-      ? 'Every mass at its worst, and people in the path of a fault.'
-      : 'Every mass as it is written, and people in the path of a fault.';
+      ? phrase(house, 'Every mass at its worst, and people in the path of a fault.')
+      : phrase(house, 'Every mass as it is written, and people in the path of a fault.');
   return [
     {
       kind: 'list',
-      heading: 'What was asked',
+      heading: phrase(house, 'What was asked'),
       items: [
         [filled(tried, house)],
         ...assumed.map((each): Words => [sayAssumption(each, house)]),
@@ -68,12 +71,12 @@ export const noOrderSheet = (
     kind,
     title,
     number: set.lineSet.id,
-    name: hangName(set, context.show),
+    name: hangName(set, context.show, context.house),
     beside: besideWords(context, set),
     blocks: [
-      ...noOrderBlocks(reasons),
+      ...noOrderBlocks(reasons, context.house),
       ...askedBlocks(asked, context),
-      { kind: 'text', words: [LEAVE] },
+      { kind: 'text', words: [phrase(context.house, LEAVE)] },
       { kind: 'inkLines', count: 3 },
     ],
     voidIf: voidWords(context, set),
@@ -90,14 +93,14 @@ export const noLoadingSheet = (
   return makeSheet(context, {
     id: `${kind}/${gallery}`,
     kind,
-    title,
+    title: phrase(house, title),
     name: house.galleries.find(({ id }) => id === gallery)?.name ?? gallery,
     beside: show?.name ?? house.name,
     orientation: 'landscape',
     blocks: [
-      ...noOrderBlocks([filled('No order has bricks handled here.', house)]),
-      ...leftBlocks(left),
-      { kind: 'text', words: [LEAVE] },
+      ...noOrderBlocks([filled('No order has bricks handled here.', house)], house),
+      ...leftBlocks(left, house),
+      { kind: 'text', words: [phrase(house, LEAVE)] },
       { kind: 'inkLines', count: 3 },
     ],
     voidIf: voidWords(context, null),
@@ -115,13 +118,13 @@ export const noBriefingSheet = (
   return makeSheet(context, {
     id: `briefing/${kind}`,
     kind: 'briefing',
-    title: 'Briefing of zones',
-    name: inHouseWords(kind === 'load' ? 'Load' : 'Strike', house),
+    title: phrase(house, 'Briefing of zones'),
+    name: kind === 'load' ? phrase(house, 'Load') : phrase(house, 'Strike'),
     beside: show?.name ?? house.name,
     blocks: [
-      ...noOrderBlocks(['No set has an order to brief a crew for.']),
-      ...leftBlocks(left),
-      { kind: 'text', words: [LEAVE] },
+      ...noOrderBlocks([phrase(house, 'No set has an order to brief a crew for.')], house),
+      ...leftBlocks(left, house),
+      { kind: 'text', words: [phrase(house, LEAVE)] },
       { kind: 'inkLines', count: 3 },
     ],
     voidIf: voidWords(context, null),

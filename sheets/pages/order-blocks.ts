@@ -1,7 +1,9 @@
 /** What stands round the steps of an order: what was checked, what it needs, what is still due. */
+
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
 import type { Assumption, CheckedOrder } from '#orders';
+import { message, phrase } from '#texts';
 import { orderCode } from '../order-code.ts';
 import type { Block, List, Notice, Words } from '../sheet.ts';
 import { blank, box, strong } from '../sheet.ts';
@@ -21,33 +23,41 @@ import {
 } from '../words/say-standing.ts';
 import { proofsOf } from './proofs.ts';
 
-const triedWords = ({ checked }: CheckedOrder): string => {
+const triedWords = ({ checked }: CheckedOrder, house: House): string => {
   const doubt =
     checked.doubt === 'worst'
-      ? 'every mass at its worst'
-      : 'every mass as listed, no tolerance tried';
+      ? phrase(house, 'every mass at its worst')
+      : phrase(house, 'every mass as listed, no tolerance tried');
   const faults =
     checked.faults === 'check'
-      ? 'after each step the worst single fault is held, or its path is closed and empty'
-      : 'single faults NOT tried, and the lock counted for all of its limit';
-  return `every state and the whole of every way is held; ${doubt}; ${faults}`;
+      ? phrase(
+          house,
+          'after each step the worst single fault is held, or its path is closed and empty',
+        )
+      : phrase(house, 'single faults NOT tried, and the lock counted for all of its limit');
+  return phrase(house, 'every state and the whole of every way is held; {doubt}; {faults}', {
+    doubt,
+    faults,
+  });
 };
 
 /** What the judge was asked to try, as one sentence. */
 export const checkedWords = (order: CheckedOrder, house: House): string =>
-  `Replayed step by step: ${filled(triedWords(order), house)}.`;
+  phrase(house, 'Replayed step by step: {tried}.', { tried: triedWords(order, house) });
 
 const isMasses = ({ is }: Assumption): boolean => is === 'massesAsWritten';
 
 /** A check that left something out says so in a frame of its own. */
 const gapsOf = ({ checked, assumed }: CheckedOrder): readonly string[] => [
   ...(checked.doubt === 'none' && !assumed.some(isMasses)
-    ? ['No tolerance was tried: weigh or pull before you start.']
+    ? [message('No tolerance was tried: weigh or pull before you start.')]
     : []),
   ...(checked.faults === 'skip'
     ? [
-        'No single fault was tried, and the lock counts for all of its limit: ' +
-          'nobody anywhere in the run or in a drop zone, at any step.',
+        message(
+          'No single fault was tried, and the lock counts for all of its limit: ' +
+            'nobody anywhere in the run or in a drop zone, at any step.',
+        ),
       ]
     : []),
 ];
@@ -58,7 +68,9 @@ const energyLine = ({ verdict, physics }: CheckedOrder, house: House): string =>
     .filter((each) => each !== null);
   return known.length < verdict.states.length
     ? ''
-    : ` Most that a state could set free: ${energyWords(Math.max(...known), physics, house)}.`;
+    : phrase(house, ' Most that a state could set free: {energy}.', {
+        energy: energyWords(Math.max(...known), physics, house),
+      });
 };
 
 /** Once for all the sets of which it is true, each with how far it falls short. */
@@ -66,15 +78,18 @@ const massesOf = (orders: readonly CheckedOrder[], house: House): readonly strin
   const sets = orders.flatMap(({ set, assumed }) =>
     assumed.flatMap((each) => {
       if (each.is !== 'massesAsWritten') return [];
-      return each.byN === null ? [set] : [`${set} (short by ${sayForce(each.byN, house, 'up')})`];
+      return each.byN === null
+        ? [set]
+        : [phrase(house, '{set} (short by {byN})', { set, byN: sayForce(each.byN, house, 'up') })];
     }),
   );
   return sets.length === 0 ? [] : [filled(MASSES_OF, house, { sets: sets.join(', ') })];
 };
 
-const MASSES_OF =
+const MASSES_OF = message(
   'MASSES ARE TAKEN AS THEY ARE WRITTEN. WEIGH OR PULL-TEST FIRST: with every mass at its worst ' +
-  'no order was found for set {sets}.';
+    'no order was found for set {sets}.',
+);
 
 /** One frame for everything that the judge was not asked to try. */
 export const gapBlocks = (orders: readonly CheckedOrder[], house: House): readonly Notice[] => {
@@ -92,7 +107,7 @@ export const gapBlocks = (orders: readonly CheckedOrder[], house: House): readon
         {
           kind: 'notice',
           degree: 'caution',
-          heading: 'CAUTION: NOT ALL OF IT WAS CHECKED',
+          heading: phrase(house, 'CAUTION: NOT ALL OF IT WAS CHECKED'),
           words: [gaps.join(' ')],
         },
       ];
@@ -103,7 +118,7 @@ export const checkedBlocks = (order: CheckedOrder, house: House): readonly Block
   {
     kind: 'text',
     words: [
-      strong(`Order ${orderCode(order)}. `),
+      strong(phrase(house, 'Order {orderCode}. ', { orderCode: orderCode(order) })),
       checkedWords(order, house),
       energyLine(order, house),
     ],
@@ -120,7 +135,7 @@ const grantedList = ({ assumed }: CheckedOrder, house: House): readonly List[] =
     : [
         {
           kind: 'list',
-          heading: 'Taken for granted: look before the first step',
+          heading: phrase(house, 'Taken for granted: look before the first step'),
           items: said.map((each): Words => [box, ` ${sayAssumption(each, house)}`]),
         },
       ];
@@ -132,9 +147,12 @@ const cautionList = ({ verdict }: CheckedOrder, house: House): readonly List[] =
     : [
         {
           kind: 'list',
-          heading: 'Cautions',
+          heading: phrase(house, 'Cautions'),
           items: verdict.cautions.map(({ step, finding }): Words => {
-            const where = step < 0 ? 'Before the first step' : `Step ${step + 1}`;
+            const where =
+              step < 0
+                ? phrase(house, 'Before the first step')
+                : phrase(house, 'Step {step}', { step: step + 1 });
             return [`${where}: ${sayFinding(finding, house).sentence}`];
           }),
         },
@@ -150,17 +168,30 @@ export const restraintBlocks = (
   const all = [...already, ...rigged];
   if (all.length === 0) return [];
   const borne: readonly Words[] =
-    bearing === null ? [] : [[`${sayBearing(bearing, house)} Checked by `, blank(12), '.']];
+    bearing === null
+      ? []
+      : [
+          [
+            phrase(house, '{bearing} Checked by ', { bearing: sayBearing(bearing, house) }),
+            blank(12),
+            '.',
+          ],
+        ];
   return [
     {
       kind: 'list',
-      heading: 'Have ready before the first step, with anchors that are rated for it',
+      heading: phrase(
+        house,
+        'Have ready before the first step, with anchors that are rated for it',
+      ),
       items: [
         ...all.map(
           (restraint): Words => [
-            `${restraintWords(restraint, house)}. Owner `,
+            phrase(house, '{restraint}. Owner ', {
+              restraint: restraintWords(restraint, house),
+            }),
             restraint.owner ?? blank(10),
-            ', tag ',
+            phrase(house, ', tag '),
             restraint.tag ?? blank(5),
           ],
         ),
@@ -182,7 +213,7 @@ export const startBlocks = ({ verdict }: CheckedOrder, words: OrderWords): reado
   const names = {
     at: height(standing.height, house),
     plates: platesWords(standing, house),
-    hung: hung.length === 0 ? 'nothing' : hung.join(', '),
+    hung: hung.length === 0 ? phrase(house, 'nothing') : hung.join(', '),
     balance: balanceWords(start, words),
   };
   return [
@@ -198,7 +229,7 @@ export const startBlocks = ({ verdict }: CheckedOrder, words: OrderWords): reado
     {
       kind: 'text',
       words: [
-        strong('Speaking: '),
+        strong(phrase(house, 'Speaking: ')),
         filled(
           'set and action are called, said back, then \u201Cdo\u201D. No answer or another ' +
             'one is STOP. Anybody says STOP; then give the step up as it says, and ask the lead.',
@@ -216,7 +247,9 @@ export const keepAwayBlocks = (
 ): readonly Block[] => {
   const rules = [...new Set(clear.filter((words) => words !== null))];
   const run = filled('The run of a set: under its batten and its arbor, on every level.', house);
-  return [{ kind: 'text', words: [strong('Keep away: '), [...rules, run].join(' ')] }];
+  return [
+    { kind: 'text', words: [strong(phrase(house, 'Keep away: ')), [...rules, run].join(' ')] },
+  ];
 };
 
 export const dueBlocks = (
@@ -227,8 +260,8 @@ export const dueBlocks = (
   {
     kind: 'text',
     words: [
-      strong('Assumed: '),
-      filled([...verdict.assumed, ...ALWAYS_ASSUMED].join('; '), house),
+      strong(phrase(house, 'Assumed: ')),
+      [...verdict.assumed, ...ALWAYS_ASSUMED].map((each) => filled(each, house)).join('; '),
       '.',
     ],
     isNote: true,
@@ -236,7 +269,7 @@ export const dueBlocks = (
   {
     kind: 'text',
     words: [
-      strong('Not checked: '),
+      strong(phrase(house, 'Not checked: ')),
       filled(
         'neighbouring and coupled sets; what is in the way; lift lines, batten and beams at each ' +
           'step; the anchors of restraints; speed.',
@@ -249,6 +282,6 @@ export const dueBlocks = (
 ];
 
 const ALWAYS_ASSUMED = [
-  'the stack is as counted',
-  'one person at each place, and none of them does two jobs',
+  message('the stack is as counted'),
+  message('one person at each place, and none of them does two jobs'),
 ] as const;

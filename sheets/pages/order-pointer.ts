@@ -1,13 +1,14 @@
 /** Where a card is no order, it names the one to work by; else it says that it is none. */
+
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
 import type { CheckedOrder } from '#orders';
+import { phrase, tradeWord } from '#texts';
 import { acceptedOrder, askedOrder } from '../asked-order.ts';
 import type { SheetContext } from '../context.ts';
 import { orderCode } from '../order-code.ts';
 import { notAnOrder, setDependsOn } from '../page-parts.ts';
 import type { Notice } from '../sheet.ts';
-import { inHouseWords } from '../words/trade-translation.ts';
 import { whyNoStrike } from './strike-sheet.ts';
 
 /**
@@ -15,22 +16,23 @@ import { whyNoStrike } from './strike-sheet.ts';
  * does not wait for it.
  */
 export const strikeToWorkBy = (
-  { orders }: Pick<SheetContext, 'orders'>,
+  { orders, house }: Pick<SheetContext, 'orders' | 'house'>,
   set: SetAssessment,
 ): CheckedOrder | null => {
   const order = acceptedOrder(askedOrder(orders, { set: set.lineSet.id, kind: 'strike' }));
-  return order !== null && whyNoStrike(set, order) === null ? order : null;
+  return order !== null && whyNoStrike(set, order, house) === null ? order : null;
 };
 
 export const orderPointer = (order: CheckedOrder | null, house: House): Notice =>
   order === null
-    ? notAnOrder
+    ? notAnOrder(house)
     : {
         kind: 'notice',
         degree: 'plain',
-        heading:
-          `${inHouseWords('strike', house).toUpperCase()} SHEET: ORDER ${orderCode(order)}. ` +
-          'DO NOT LOAD BY THIS',
+        heading: phrase(house, '{strike} SHEET: ORDER {code}. DO NOT LOAD BY THIS', {
+          strike: tradeWord(house, 'strike').toUpperCase(),
+          code: orderCode(order),
+        }),
         words: [],
       };
 

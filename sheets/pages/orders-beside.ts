@@ -1,7 +1,9 @@
 /** Two orders of one job, step by step side by side: how each leaves the set, and what it frees. */
+
 import type { House } from '#house';
 import { type CheckedOrder, type StepBetween, stepsBetween } from '#orders';
 import type { Breach, OrderState } from '#rules';
+import { phrase } from '#texts';
 import { energyWords } from '../words/say-energy.ts';
 import { sayFinding } from '../words/say-finding.ts';
 import { height } from '../words/say-set.ts';
@@ -66,10 +68,13 @@ const heldOrBroken = (
 ): string => {
   const [first, ...others] = breaches;
   if (first === undefined) {
-    return isHeld ? heldWords(state, house) : 'NOT HELD: as the step before it left it.';
+    return isHeld
+      ? heldWords(state, house)
+      : phrase(house, 'NOT HELD: as the step before it left it.');
   }
   const { word, sentence } = sayFinding(first.finding, house, nameOf);
-  const more = others.length === 0 ? '' : ` And ${others.length} more.`;
+  const more =
+    others.length === 0 ? '' : phrase(house, ' And {length} more.', { length: others.length });
   return `${word}, ${first.rule}: ${sentence}${more}`;
 };
 
@@ -84,7 +89,7 @@ const cellOf = (
   const isHeld = !isUnheld(state, order);
   const energyJ = mostOf([state.releasableJ, ...breaches.map(({ releasableJ }) => releasableJ)]);
   return {
-    title: between === null ? 'Now' : stepTitle(between, words),
+    title: between === null ? phrase(house, 'Now') : stepTitle(between, words),
     height: height(state.standing.height, house),
     balance: balanceWords(state, words),
     isBroken: breaches.length > 0 || !isHeld,
@@ -118,14 +123,23 @@ export const orderSummary = (
   const mostJ = mostOf(cells.map(({ energyJ }) => energyJ));
   const energy =
     mostJ === null
-      ? 'Energy not reckoned.'
-      : `The most that it could set free: ${energyWords(mostJ, order.physics, house)}.`;
+      ? phrase(house, 'Energy not reckoned.')
+      : phrase(house, 'The most that it could set free: {energy}.', {
+          energy: energyWords(mostJ, order.physics, house),
+        });
   if (broken !== null) {
-    const where = broken.step < 0 ? 'before its first step' : `at step ${broken.step + 1}`;
-    return `Breaks ${broken.rule} ${where}. ${energy}`;
+    const where =
+      broken.step < 0
+        ? phrase(house, 'before its first step')
+        : phrase(house, 'at step {step}', { step: broken.step + 1 });
+    return phrase(house, 'Breaks {rule} {where}. {energy}', { rule: broken.rule, where, energy });
   }
-  if (refused !== null) return `Step ${refused.step + 1} cannot be replayed. ${energy}`;
-  return `Replayed to its end, nothing broken. ${energy}`;
+  if (refused !== null)
+    return phrase(house, 'Step {step} cannot be replayed. {energy}', {
+      step: refused.step + 1,
+      energy,
+    });
+  return phrase(house, 'Replayed to its end, nothing broken. {energy}', { energy });
 };
 
 /** Rows of two orders by their number; where one has fewer steps, its side is null. */

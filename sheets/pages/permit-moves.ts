@@ -1,8 +1,10 @@
 /** The steps of an order that are worked out of balance, each with its peaks and its way out. */
+
 import type { House } from '#house';
 import { type CheckedOrder, type StepBetween, stepsBetween } from '#orders';
 import type { OrderState } from '#rules';
 import type { Restraint } from '#state';
+import { phrase } from '#texts';
 import type { List, Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { filled } from '../words/fill-words.ts';
@@ -35,7 +37,7 @@ export const restraintsOf = ({ steps, verdict }: CheckedOrder): readonly Restrai
 ];
 
 const peakWords = (forceN: number, isThere: boolean, house: House): Words =>
-  isThere ? [strong(sayImbalance(forceN, house))] : ['none'];
+  isThere ? [strong(sayImbalance(forceN, house))] : [phrase(house, 'none')];
 
 const thenWords = (after: OrderState, house: House): string =>
   after.limit === 'nominal'
@@ -52,7 +54,11 @@ const rowOf = (between: StepBetween, words: OrderWords): Row => {
     cells: [
       [strong(`${between.number}`)],
       [strong(`${stepTitle(between, words)}.`)],
-      [from === to ? `at ${from}` : `${from} to ${to}`],
+      [
+        from === to
+          ? phrase(house, 'at {from}', { from })
+          : phrase(house, '{from} to {to}', { from, to }),
+      ],
       peakWords(highN, highN > 0, house),
       peakWords(lowN, lowN < 0, house),
       [thenWords(between.after, house)],
@@ -64,12 +70,12 @@ const rowOf = (between: StepBetween, words: OrderWords): Row => {
 export const movesTable = (order: CheckedOrder, words: OrderWords): Table => ({
   kind: 'table',
   columns: [
-    { head: 'Step', align: 'right', share: 0.06 },
-    { head: 'Do', align: 'left', share: 0.25 },
-    { head: 'Path', align: 'left', share: 0.15 },
-    { head: 'Peak', align: 'left', share: 0.16 },
-    { head: 'Peak', align: 'left', share: 0.16 },
-    { head: 'Held then', align: 'left', share: 0.22 },
+    { head: phrase(words.house, 'Step'), align: 'right', share: 0.06 },
+    { head: phrase(words.house, 'Do'), align: 'left', share: 0.25 },
+    { head: phrase(words.house, 'Path'), align: 'left', share: 0.15 },
+    { head: phrase(words.house, 'Peak'), align: 'left', share: 0.16 },
+    { head: phrase(words.house, 'Peak'), align: 'left', share: 0.16 },
+    { head: phrase(words.house, 'Held then'), align: 'left', share: 0.22 },
   ],
   rows: outOfBalance(order).map((between) => rowOf(between, words)),
 });
@@ -80,10 +86,11 @@ export const abandonList = (order: CheckedOrder, words: OrderWords): List => {
   const ways = [...new Set(said.map(({ abandon }) => abandon))];
   return {
     kind: 'list',
-    heading: 'To give it up',
+    heading: phrase(words.house, 'To give it up'),
     items: ways.map((way): Words => {
       const numbers = said.filter(({ abandon }) => abandon === way).map(({ number }) => number);
-      const steps = numbers.length === 1 ? 'Step' : 'Steps';
+      const steps =
+        numbers.length === 1 ? phrase(words.house, 'Step') : phrase(words.house, 'Steps');
       return [strong(`${steps} ${numbers.join(', ')}: `), way];
     }),
   };

@@ -1,9 +1,11 @@
 /** The out-of-balance permit of a set: what leans on a restraint, or on its lock past planning. */
+
 import type { SetAssessment } from '#assessment';
 import { balanceDrawing } from '#drawings';
 import type { House } from '#house';
 import type { CheckedOrder } from '#orders';
 import type { Restraint } from '#state';
+import { message, phrase } from '#texts';
 import { hangName, type SheetContext } from '../context.ts';
 import { orderCode } from '../order-code.ts';
 import { BODY_WIDTH, besideWords, makeSheet, setDependsOn, voidWords } from '../page-parts.ts';
@@ -39,15 +41,15 @@ const curveBlocks = (set: SetAssessment, house: House): readonly Block[] =>
 const restraintItems = (restraint: Restraint, house: House): Words => [
   box,
   strong(` ${restraintWords(restraint, house)}. `),
-  'Rated ',
+  phrase(house, 'Rated '),
   blank(7),
-  ', anchor ',
+  phrase(house, ', anchor '),
   blank(12),
-  ' rated ',
+  phrase(house, ' rated '),
   blank(7),
-  ', owner ',
+  phrase(house, ', owner '),
   restraint.owner ?? blank(10),
-  ', tag ',
+  phrase(house, ', tag '),
   restraint.tag ?? blank(5),
   '.',
 ];
@@ -59,7 +61,7 @@ const restraintBlocks = (order: CheckedOrder, house: House): readonly Block[] =>
       {
         kind: 'text',
         words: [
-          strong('Restraint: '),
+          strong(phrase(house, 'Restraint: ')),
           filled(
             'none. The lock is trusted past its planning limit, up to what the house rates it ' +
               'for, with the run closed and empty. Its rope is dry and it was tested: date ',
@@ -74,18 +76,32 @@ const restraintBlocks = (order: CheckedOrder, house: House): readonly Block[] =>
   return [
     {
       kind: 'list',
-      heading: 'Restraint, rating, direction and anchor',
+      heading: phrase(house, 'Restraint, rating, direction and anchor'),
       items: [
         ...restraints.map((each) => restraintItems(each, house)),
-        [`${sayBearing(order.bearing, house)} Checked by `, blank(14), '.'],
+        [
+          phrase(house, '{bearing} Checked by ', { bearing: sayBearing(order.bearing, house) }),
+          blank(14),
+          '.',
+        ],
       ],
     },
   ];
 };
 
 const PLACES = [
-  ['Leader', 'Rail operator', 'Leader of the restraint', 'Marshal of the run'],
-  ['Watcher at the batten', 'Watcher at the arbor', 'Marshal, drop zone', 'Marshal, drop zone'],
+  [
+    message('Leader'),
+    message('Rail operator'),
+    message('Leader of the restraint'),
+    message('Marshal of the run'),
+  ],
+  [
+    message('Watcher at the batten'),
+    message('Watcher at the arbor'),
+    message('Marshal, drop zone'),
+    'Marshal, drop zone',
+  ],
 ] as const;
 
 const placesOf = (places: readonly string[], house: House): readonly Block[] =>
@@ -95,7 +111,7 @@ const placesOf = (places: readonly string[], house: House): readonly Block[] =>
   }));
 
 const peopleBlocks = (house: House): readonly Block[] => [
-  { kind: 'heading', text: 'People, one at each place' },
+  { kind: 'heading', text: phrase(house, 'People, one at each place') },
   {
     kind: 'columns',
     shares: [0.5, 0.5],
@@ -104,7 +120,7 @@ const peopleBlocks = (house: House): readonly Block[] => [
   {
     kind: 'text',
     words: [
-      strong('In the zone, by name, each with a way out: '),
+      strong(phrase(house, 'In the zone, by name, each with a way out: ')),
       blank(24),
       filled(
         '. Nobody else is under the batten, at the rail, in the arbor well, on a gallery or a ' +
@@ -115,7 +131,12 @@ const peopleBlocks = (house: House): readonly Block[] => [
   },
 ];
 
-const signed = (who: string): Words => [`${who} `, blank(12), ' at ', blank(5)];
+const signed = (who: string, house: House): Words => [
+  `${who} `,
+  blank(12),
+  phrase(house, ' at '),
+  blank(5),
+];
 
 const endBlocks = (house: House): readonly Block[] => [
   {
@@ -125,25 +146,29 @@ const endBlocks = (house: House): readonly Block[] => [
       [
         {
           kind: 'list',
-          heading: 'Leave to begin, after the briefing',
-          items: ['Leader', 'Head flyperson', 'For the house'].map(signed),
+          heading: phrase(house, 'Leave to begin, after the briefing'),
+          items: [
+            phrase(house, 'Leader'),
+            phrase(house, 'Head flyperson'),
+            phrase(house, 'For the house'),
+          ].map((who) => signed(who, house)),
         },
       ],
       [
         {
           kind: 'list',
-          heading: 'Closed out',
+          heading: phrase(house, 'Closed out'),
           items: [
             [box, filled(' Restraint off, by owner and leader; struck out; tag returned.', house)],
             [
               box,
               filled(' Set at ', house),
               blank(6),
-              ', held by ',
+              phrase(house, ', held by '),
               blank(9),
-              ', ringed; zones open.',
+              phrase(house, ', ringed; zones open.'),
             ],
-            signed('Leader'),
+            signed(phrase(house, 'Leader'), house),
           ],
         },
       ],
@@ -178,15 +203,15 @@ export const permitSheet = (
   return makeSheet(context, {
     id: `permit/${set.lineSet.id}`,
     kind: 'permit',
-    title: 'Out-of-balance permit',
+    title: phrase(house, 'Out-of-balance permit'),
     number: set.lineSet.id,
-    name: hangName(set, show),
+    name: hangName(set, show, house),
     beside: besideWords(context, set),
     blocks: [
       {
         kind: 'notice',
         degree: 'caution',
-        heading: 'OUT OF BALANCE: NOT BEFORE IT IS SIGNED',
+        heading: phrase(house, 'OUT OF BALANCE: NOT BEFORE IT IS SIGNED'),
         words: [
           filled(
             'No lock within its planning limit holds these steps. Worked by the sheets of the ' +
@@ -195,7 +220,7 @@ export const permitSheet = (
           ),
         ],
       },
-      ...lockedOutNotice(set),
+      ...lockedOutNotice(set, house),
       ...orders.flatMap((order) => partOf(context, set, order)),
       ...curveBlocks(set, house),
       ...peopleBlocks(house),
@@ -215,15 +240,15 @@ export const noPermitSheet = (
   makeSheet(context, {
     id: `permit/${set.lineSet.id}`,
     kind: 'permit',
-    title: 'Out-of-balance permit',
+    title: phrase(context.house, 'Out-of-balance permit'),
     number: set.lineSet.id,
-    name: hangName(set, context.show),
+    name: hangName(set, context.show, context.house),
     beside: besideWords(context, set),
     blocks: [
       {
         kind: 'notice',
         degree: 'note',
-        heading: 'NO PERMIT IS ASKED FOR',
+        heading: phrase(context.house, 'NO PERMIT IS ASKED FOR'),
         words: [
           filled(
             'Orders {codes} need no restraint and keep the lock within its planning limit.',

@@ -1,8 +1,9 @@
 /** The proofs that only a person can give, each with a box and room for what was found. */
+
 import type { SetAssessment } from '#assessment';
-import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { formatLength, metres } from '#quantities';
+import { phrase } from '#texts';
 import { BODY_WIDTH } from '../page-parts.ts';
 import type { Proofs, Words } from '../sheet.ts';
 import { blank, box, strong } from '../sheet.ts';
@@ -13,14 +14,21 @@ import { heightOfWords, TEXT } from './measure.ts';
 
 const inchTest = (house: House): Words => [
   box,
-  strong(' Inch test'),
-  ` before the first flight of each call; ${tradeWord(house, 'bricks')} counted aloud by two.`,
+  strong(phrase(house, ' Inch test')),
+  phrase(house, ' before the first flight of each call; bricks counted aloud by two.'),
 ];
 
 /** A pull that the set took by itself is told as such, not with a sign. */
-const pullWords = (forceN: number, way: string, house: House): string => {
+const pullWords = (forceN: number, way: 'in' | 'out', house: House): string => {
   const size = sayMeasure({ value: Math.abs(forceN), kind: 'force' }, house);
-  return forceN < 0 ? `went ${way} by itself, checked with ${size}` : `${size} to ${way}`;
+  if (forceN < 0) {
+    return way === 'out'
+      ? phrase(house, 'went out by itself, checked with {size}', { size })
+      : phrase(house, 'came in by itself, checked with {size}', { size });
+  }
+  return way === 'out'
+    ? phrase(house, '{size} to go out', { size })
+    : phrase(house, '{size} to come in', { size });
 };
 
 const pullTest = (set: SetAssessment, house: House): Words => {
@@ -29,23 +37,23 @@ const pullTest = (set: SetAssessment, house: House): Words => {
   if (test === null) {
     return [
       box,
-      strong(' Two-way pull test'),
-      ' to go out ',
+      strong(phrase(house, ' Two-way pull test')),
+      phrase(house, ' to go out '),
       blank(7),
-      ` ${unit}, to come in `,
+      phrase(house, ' {unit}, to come in ', { unit }),
       blank(7),
-      ` ${unit}, at `,
+      phrase(house, ' {unit}, at ', { unit }),
       blank(7),
       ` ${lengthUnit(house.units)}`,
     ];
   }
-  const at = formatLength(metres(test.height), house.units);
+  const at = formatLength(metres(test.height), house);
   return [
-    strong('Pull test on record: '),
-    `${pullWords(test.out, 'go out', house)}, ${pullWords(test.in, 'come in', house)}, `,
-    `at ${at}, ${sayMoment(test.at)}. `,
+    strong(phrase(house, 'Pull test on record: ')),
+    `${pullWords(test.out, 'out', house)}, ${pullWords(test.in, 'in', house)}, `,
+    phrase(house, 'at {at}, {at2}. ', { at, at2: sayMoment(test.at, house) }),
     box,
-    ' again after any change.',
+    phrase(house, ' again after any change.'),
   ];
 };
 

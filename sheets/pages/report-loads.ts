@@ -1,11 +1,13 @@
 /** Loads of a calculation report: what lies where in each state, and where each mass comes from. */
+
 import type { PlacedLoad, SetAssessment, SetStructure, StructureState } from '#assessment';
 import { hangingItems } from '#drawings';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import type { Block, Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { placesAcross, sideAndDistance } from '../words/say-across.ts';
-import { NOT_KNOWN } from '../words/say-known.ts';
+import { notKnown } from '../words/say-known.ts';
 import { sayMeasure } from '../words/say-measure.ts';
 import { takeoffSource } from '../words/say-set.ts';
 import { massUnit } from '../words/say-units.ts';
@@ -75,19 +77,27 @@ const whereWords = ({ loads }: Alike, house: House): string => {
     );
   }
   return spans
-    .map(({ from, to }) => `${sideAndDistance(from, house)} to ${sideAndDistance(to, house)}`)
+    .map(({ from, to }) =>
+      phrase(house, '{sideAndDistance} to {sideAndDistance2}', {
+        sideAndDistance: sideAndDistance(from, house),
+        sideAndDistance2: sideAndDistance(to, house),
+      }),
+    )
     .join(', ');
 };
 
 const loadRow = (alike: Alike, house: House): Row => {
   const { of, massesKg, doubtKg, loads } = alike;
-  const each = loads.length > 1 ? `${of}, each of ${loads.length}` : of;
+  const each =
+    loads.length > 1 ? phrase(house, '{of}, each of {length}', { of, length: loads.length }) : of;
   return {
     cells: [
       [each],
       [whereWords(alike, house)],
-      ...massesKg.map((massKg): Words => [massKg === null ? 'none' : sayMass(massKg, house)]),
-      [doubtKg === null ? NOT_KNOWN : `± ${sayMass(doubtKg, house)}`],
+      ...massesKg.map(
+        (massKg): Words => [massKg === null ? phrase(house, 'none') : sayMass(massKg, house)],
+      ),
+      [doubtKg === null ? notKnown(house) : `± ${sayMass(doubtKg, house)}`],
     ],
     rule: 'hair',
   };
@@ -99,10 +109,10 @@ const loadTable = (states: readonly StructureState[], house: House): Table => {
     {
       kind: 'table',
       columns: [
-        { head: 'Load', align: 'left', share: 0 },
-        { head: 'Place', align: 'left', share: 0 },
+        { head: phrase(house, 'Load'), align: 'left', share: 0 },
+        { head: phrase(house, 'Place'), align: 'left', share: 0 },
         ...states.map(({ name }) => ({ head: name, unit, align: 'right', share: 0 }) as const),
-        { head: 'Off by', unit, align: 'right', share: 0 },
+        { head: phrase(house, 'Off by'), unit, align: 'right', share: 0 },
       ],
       rows: alikeLoads(states).map((alike) => loadRow(alike, house)),
     },
@@ -115,8 +125,12 @@ const sourceItems = (set: SetAssessment, house: House): readonly Words[] =>
   hangingItems(set).flatMap(({ item }, index) => {
     const takeoff = set.takeoffs[index];
     if (takeoff === undefined) return [];
-    const sources = [...new Set(takeoff.lines.map(takeoffSource))].join('; ');
-    const total = takeoff.total.known ? sayMass(takeoff.total.value.massKg, house) : NOT_KNOWN;
+    const sources = [...new Set(takeoff.lines.map((line) => takeoffSource(line, house)))].join(
+      '; ',
+    );
+    const total = takeoff.total.known
+      ? sayMass(takeoff.total.value.massKg, house)
+      : notKnown(house);
     return [[strong(`${item.name}, ${total}: `), sources]];
   });
 
@@ -125,11 +139,17 @@ const battenWords = ({ lineSet }: SetAssessment, structure: SetStructure, house:
   const { pipe, left, right } = structure;
   const pipeKg = pipe.massPerLength * (right - left);
   const { fittingsPerLine } = lineSet.batten;
-  const fittings = fittingsPerLine.known ? sayMass(fittingsPerLine.value, house) : NOT_KNOWN;
+  const fittings = fittingsPerLine.known ? sayMass(fittingsPerLine.value, house) : notKnown(house);
   return [
     strong(inHouseWords('Batten itself, in every state: ', house)),
-    `${sayMass(pipeKg, house)} even from ${sideAndDistance(left, house)} to `,
-    `${sideAndDistance(right, house)}, and fittings of ${fittings} at each line.`,
+    phrase(house, '{mass} even from {sideAndDistance} to ', {
+      mass: sayMass(pipeKg, house),
+      sideAndDistance: sideAndDistance(left, house),
+    }),
+    phrase(house, '{sideAndDistance}, and fittings of {fittings} at each line.', {
+      sideAndDistance: sideAndDistance(right, house),
+      fittings,
+    }),
   ];
 };
 
@@ -148,6 +168,12 @@ export const loadBlocks = (
     ...tables,
     ...(sources.length === 0
       ? []
-      : [{ kind: 'list' as const, heading: 'Where the masses come from', items: sources }]),
+      : [
+          {
+            kind: 'list' as const,
+            heading: phrase(house, 'Where the masses come from'),
+            items: sources,
+          },
+        ]),
   ];
 };

@@ -1,13 +1,15 @@
 /** What a calculation report rests on of the plant: every value with its basis and its source. */
+
 import type { SetStructure } from '#assessment';
 import { fromCentre } from '#drawings';
 import type { MeasureKind } from '#findings';
 import type { House, Block as HouseBlock, Known, LineSet, Termination } from '#house';
 import { formatLength } from '#quantities';
+import { message, phrase } from '#texts';
 import type { Row, Table } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { placesAcross, sideAndDistance } from '../words/say-across.ts';
-import { NOT_KNOWN } from '../words/say-known.ts';
+import { notKnown } from '../words/say-known.ts';
 import { sayMeasure } from '../words/say-measure.ts';
 import { preciseLength, typedPowers } from '../words/say-precise.ts';
 import { groundsWords } from '../words/say-set.ts';
@@ -18,21 +20,26 @@ import { REPORT_WIDTH } from './report-workings.ts';
 type Line = { readonly what: string; readonly value: string; readonly grounds: string };
 
 const END_WORDS: Readonly<Record<Termination, string>> = {
-  spelterSocket: 'poured sockets',
-  swagedSocket: 'swaged sockets',
-  mechanicalSplice: 'mechanical splices',
-  handTuckedSplice: 'hand-tucked splices',
-  wedgeSocket: 'wedge sockets',
-  compressionSleeve: 'compression sleeves',
-  clips: 'wire rope clips',
+  spelterSocket: message('poured sockets'),
+  swagedSocket: message('swaged sockets'),
+  mechanicalSplice: message('mechanical splices'),
+  handTuckedSplice: message('hand-tucked splices'),
+  wedgeSocket: message('wedge sockets'),
+  compressionSleeve: message('compression sleeves'),
+  clips: message('wire rope clips'),
 };
 
 const fine = { style: 'fine' } as const;
 
-const lineOf = (what: string, known: Known<number>, say: (value: number) => string): Line =>
+const lineOf = (
+  what: string,
+  known: Known<number>,
+  house: House,
+  say: (value: number) => string,
+): Line =>
   known.known
-    ? { what, value: say(known.value), grounds: groundsWords(known.provenance) }
-    : { what, value: NOT_KNOWN, grounds: known.why ?? '' };
+    ? { what, value: say(known.value), grounds: groundsWords(known.provenance, house) }
+    : { what, value: notKnown(house), grounds: known.why ?? '' };
 
 const sayer =
   (house: House) =>
@@ -45,66 +52,95 @@ const battenLines = ({ batten, lineXs }: LineSet, house: House): readonly Line[]
   const say = sayer(house);
   const across = (xM: number): string => sideAndDistance(xM, house);
   return [
-    lineOf('Batten, its end stage right', batten.left, across),
-    lineOf('Batten, its end stage left', batten.right, across),
-    lineOf('Batten with all its fittings', batten.mass, say('mass')),
-    lineOf('Fittings at each line', batten.fittingsPerLine, say('mass')),
-    lineOf('Second moment of the pipe, I', pipe.secondMoment, say('secondMoment')),
-    lineOf('Elastic section modulus, S', pipe.sectionModulus, say('sectionModulus')),
-    lineOf('Plastic modulus, Z', pipe.plasticModulus, say('sectionModulus')),
-    lineOf('Modulus of elasticity, E', pipe.elasticModulus, say('pressure')),
-    lineOf('Yield strength, F_y', pipe.yieldStrength, say('pressure')),
+    lineOf(phrase(house, 'Batten, its end stage right'), batten.left, house, across),
+    lineOf(phrase(house, 'Batten, its end stage left'), batten.right, house, across),
+    lineOf(phrase(house, 'Batten with all its fittings'), batten.mass, house, say('mass')),
+    lineOf(phrase(house, 'Fittings at each line'), batten.fittingsPerLine, house, say('mass')),
+    lineOf(
+      phrase(house, 'Second moment of the pipe, I'),
+      pipe.secondMoment,
+      house,
+      say('secondMoment'),
+    ),
+    lineOf(
+      phrase(house, 'Elastic section modulus, S'),
+      pipe.sectionModulus,
+      house,
+      say('sectionModulus'),
+    ),
+    lineOf(phrase(house, 'Plastic modulus, Z'), pipe.plasticModulus, house, say('sectionModulus')),
+    lineOf(phrase(house, 'Modulus of elasticity, E'), pipe.elasticModulus, house, say('pressure')),
+    lineOf(phrase(house, 'Yield strength, F_y'), pipe.yieldStrength, house, say('pressure')),
     {
-      what: 'Wall that these values are of',
-      value: pipe.wall === null ? NOT_KNOWN : `${pipe.wall} wall`,
-      grounds: 'as the house says',
+      what: phrase(house, 'Wall that these values are of'),
+      value:
+        pipe.wall === null ? notKnown(house) : phrase(house, '{wall} wall', { wall: pipe.wall }),
+      grounds: phrase(house, 'as the house says'),
     },
     jointsLine(batten.splices, house),
     {
-      what: 'Lift lines',
-      value: lineXs === null ? NOT_KNOWN : `${lineXs.length}: ${placesAcross(lineXs, house)}`,
-      grounds: 'as the house says',
+      what: phrase(house, 'Lift lines'),
+      value: lineXs === null ? notKnown(house) : `${lineXs.length}: ${placesAcross(lineXs, house)}`,
+      grounds: phrase(house, 'as the house says'),
     },
   ];
 };
 
 const jointsLine = (splices: LineSet['batten']['splices'], house: House): Line => {
-  const what = 'Joints of the pipe';
-  if (splices === null) return { what, value: NOT_KNOWN, grounds: 'nobody has looked' };
-  if (splices.length === 0) return { what, value: 'none', grounds: 'as the house says' };
+  const what = phrase(house, 'Joints of the pipe');
+  if (splices === null)
+    return { what, value: notKnown(house), grounds: phrase(house, 'nobody has looked') };
+  if (splices.length === 0)
+    return { what, value: phrase(house, 'none'), grounds: phrase(house, 'as the house says') };
   const value = splices
     .map(({ x, strength }) => {
       const share = strength.known
-        ? `takes ${sayMeasure({ value: strength.value, kind: 'ratio' }, house, { round: 'down' })}`
-        : `${NOT_KNOWN}${strength.why === undefined ? '' : ` (${strength.why})`}`;
+        ? phrase(house, 'takes {measure}', {
+            measure: sayMeasure({ value: strength.value, kind: 'ratio' }, house, { round: 'down' }),
+          })
+        : `${notKnown(house)}${strength.why === undefined ? '' : ` (${strength.why})`}`;
       return `${sideAndDistance(x, house)}: ${share}`;
     })
     .join('; ');
-  return { what, value, grounds: 'share of the moment of the whole pipe' };
+  return { what, value, grounds: phrase(house, 'share of the moment of the whole pipe') };
 };
 
 const cableLines = ({ lift, lineMassPerLength, lineLimit }: LineSet, house: House) => {
   const { cable } = lift;
   const say = sayer(house);
   const lines: readonly Line[] = [
-    lineOf('Diameter of the line, d', cable.diameter, (value) => preciseLength(value, house)),
-    lineOf('Breaking strength, F', cable.breakingStrength, say('force')),
-    lineOf('Stiffness of the rope, EA', cable.axialStiffness, say('force')),
-    lineOf('Mass of the line for each length', lineMassPerLength, say('massPerLength')),
+    lineOf(phrase(house, 'Diameter of the line, d'), cable.diameter, house, (value) =>
+      preciseLength(value, house),
+    ),
+    lineOf(phrase(house, 'Breaking strength, F'), cable.breakingStrength, house, say('force')),
+    lineOf(phrase(house, 'Stiffness of the rope, EA'), cable.axialStiffness, house, say('force')),
+    lineOf(
+      phrase(house, 'Mass of the line for each length'),
+      lineMassPerLength,
+      house,
+      say('massPerLength'),
+    ),
     {
-      what: 'Ends of the lines',
-      value: cable.termination === null ? NOT_KNOWN : END_WORDS[cable.termination],
+      what: phrase(house, 'Ends of the lines'),
+      value:
+        cable.termination === null ? notKnown(house) : phrase(house, END_WORDS[cable.termination]),
       grounds: cable.description ?? '',
     },
-    lineOf('Limit of a line', lineLimit, (value) =>
+    lineOf(phrase(house, 'Limit of a line'), lineLimit, house, (value) =>
       sayMeasure({ value, kind: 'force' }, house, { ...fine, round: 'down' }),
     ),
     {
-      what: 'Lines short or long of true',
-      value: lift.lineTrims === null ? 'taken as true' : 'as measured, below',
-      grounds: lift.lineTrims === null ? 'nobody has measured them' : 'as the house says',
+      what: phrase(house, 'Lines short or long of true'),
+      value:
+        lift.lineTrims === null
+          ? phrase(house, 'taken as true')
+          : phrase(house, 'as measured, below'),
+      grounds:
+        lift.lineTrims === null
+          ? phrase(house, 'nobody has measured them')
+          : phrase(house, 'as the house says'),
     },
-    lineOf('Hand line, whole', lift.handLineMass, say('mass')),
+    lineOf(phrase(house, 'Hand line, whole'), lift.handLineMass, house, say('mass')),
   ];
   return lines;
 };
@@ -112,13 +148,21 @@ const cableLines = ({ lift, lineMassPerLength, lineLimit }: LineSet, house: Hous
 const blockLines = (name: string, block: HouseBlock, house: House): readonly Line[] => {
   const say = sayer(house);
   return [
-    lineOf(`Sheave of the ${name}, at the groove`, block.sheaveDiameter, (value) =>
-      preciseLength(value, house),
+    lineOf(
+      phrase(house, 'Sheave of the {name}, at the groove', { name }),
+      block.sheaveDiameter,
+      house,
+      (value) => preciseLength(value, house),
     ),
-    lineOf(`Rating of the ${name}`, block.rated, (value) =>
+    lineOf(phrase(house, 'Rating of the {name}', { name }), block.rated, house, (value) =>
       sayMeasure({ value, kind: 'force' }, house, { ...fine, round: 'down' }),
     ),
-    lineOf(`Fleet angle at the ${name}`, block.fleetAngle, say('angle')),
+    lineOf(
+      phrase(house, 'Fleet angle at the {name}', { name }),
+      block.fleetAngle,
+      house,
+      say('angle'),
+    ),
   ];
 };
 
@@ -127,13 +171,35 @@ const houseLines = (house: House): readonly Line[] => {
   const plainNumber = (value: number): string => String(Math.round(value * 100) / 100);
   const say = sayer(house);
   return [
-    lineOf('Loft blocks above the deck', stage.loftBlockHeight, say('length')),
-    lineOf('Head blocks above the deck', stage.headBlockHeight, say('length')),
-    lineOf('Head blocks from the centre line', stage.operatingX, (xM) => fromCentre(xM, house)),
-    lineOf('Rule: breaking strength over load', rules.lineDesignFactor, plainNumber),
-    lineOf('Rule: sheave over line, D/d', rules.sheaveRatio, plainNumber),
-    lineOf('Rule: fleet angle, at most', rules.fleetAngleLimit, say('angle')),
-    lineOf('Rule: sag between lines over their distance', rules.sagLimit, say('ratio')),
+    lineOf(
+      phrase(house, 'Loft blocks above the deck'),
+      stage.loftBlockHeight,
+      house,
+      say('length'),
+    ),
+    lineOf(
+      phrase(house, 'Head blocks above the deck'),
+      stage.headBlockHeight,
+      house,
+      say('length'),
+    ),
+    lineOf(phrase(house, 'Head blocks from the centre line'), stage.operatingX, house, (xM) =>
+      fromCentre(xM, house),
+    ),
+    lineOf(
+      phrase(house, 'Rule: breaking strength over load'),
+      rules.lineDesignFactor,
+      house,
+      plainNumber,
+    ),
+    lineOf(phrase(house, 'Rule: sheave over line, D/d'), rules.sheaveRatio, house, plainNumber),
+    lineOf(phrase(house, 'Rule: fleet angle, at most'), rules.fleetAngleLimit, house, say('angle')),
+    lineOf(
+      phrase(house, 'Rule: sag between lines over their distance'),
+      rules.sagLimit,
+      house,
+      say('ratio'),
+    ),
   ];
 };
 
@@ -141,7 +207,7 @@ const houseLines = (house: House): readonly Line[] => {
 const rowOf = ({ what, value, grounds }: Line, house: House): Row => ({
   cells: [
     [inHouseWords(what, house)],
-    [value === NOT_KNOWN ? strong(value) : typedPowers(value)],
+    [value === notKnown(house) ? strong(value) : typedPowers(value)],
     [typedPowers(grounds)],
   ],
   rule: 'hair',
@@ -157,28 +223,31 @@ const group = (name: string, lines: readonly Line[], house: House): readonly Row
 export const plantTable = (lineSet: LineSet, house: House): Table => {
   const { loftBlock, headBlock } = lineSet.lift;
   const blocks = [
-    ...blockLines('loft blocks', loftBlock, house),
-    ...blockLines('head block', headBlock, house),
+    ...blockLines(phrase(house, 'loft blocks'), loftBlock, house),
+    ...blockLines(phrase(house, 'head block'), headBlock, house),
   ];
   return {
     kind: 'table',
     columns: [
-      { head: 'Of the plant', align: 'left', share: 0.36 },
-      { head: 'Value', align: 'left', share: 0.24 },
-      { head: 'Basis and source', align: 'left', share: 0.4 },
+      { head: phrase(house, 'Of the plant'), align: 'left', share: 0.36 },
+      { head: phrase(house, 'Value'), align: 'left', share: 0.24 },
+      { head: phrase(house, 'Basis and source'), align: 'left', share: 0.4 },
     ],
     rows: [
-      ...group('Batten', battenLines(lineSet, house), house),
-      ...group('Lift lines', cableLines(lineSet, house), house),
-      ...group('Blocks', blocks, house),
-      ...group('Heights and rules of the house', houseLines(house), house),
+      ...group(phrase(house, 'Batten'), battenLines(lineSet, house), house),
+      ...group(phrase(house, 'Lift lines'), cableLines(lineSet, house), house),
+      ...group(phrase(house, 'Blocks'), blocks, house),
+      ...group(phrase(house, 'Heights and rules of the house'), houseLines(house), house),
     ],
   };
 };
 
 const trimWords = (trimM: number | undefined, house: House): string => {
-  if (trimM === undefined || trimM === 0) return 'true';
-  return `${preciseLength(trimM, house)} ${trimM > 0 ? 'short' : 'long'}`;
+  if (trimM === undefined || trimM === 0) return phrase(house, 'true');
+  const size = preciseLength(trimM, house);
+  return trimM > 0
+    ? phrase(house, '{size} short', { size })
+    : phrase(house, '{size} long', { size });
 };
 
 /** Lines as the beam takes them, from stage right. */
@@ -187,11 +256,11 @@ export const freeLengthsTable = (structure: SetStructure, house: House): Table =
     {
       kind: 'table',
       columns: [
-        { head: 'Line', align: 'left', share: 0 },
-        { head: 'Place', align: 'left', share: 0 },
-        { head: 'Free length', align: 'right', share: 0 },
-        { head: 'Stiffness', align: 'right', share: 0 },
-        { head: 'Against true', align: 'left', share: 0 },
+        { head: phrase(house, 'Line'), align: 'left', share: 0 },
+        { head: phrase(house, 'Place'), align: 'left', share: 0 },
+        { head: phrase(house, 'Free length'), align: 'right', share: 0 },
+        { head: phrase(house, 'Stiffness'), align: 'right', share: 0 },
+        { head: phrase(house, 'Against true'), align: 'left', share: 0 },
       ],
       rows: structure.lines.map(({ x, stiffness, trim }, index): Row => {
         const length = structure.freeLengths[index];
@@ -199,10 +268,10 @@ export const freeLengthsTable = (structure: SetStructure, house: House): Table =
           cells: [
             [strong(`${index + 1}`)],
             [sideAndDistance(x, house)],
-            [length === undefined ? NOT_KNOWN : formatLength(length, house.units)],
+            [length === undefined ? notKnown(house) : formatLength(length, house)],
             [
               stiffness === null
-                ? 'rigid'
+                ? phrase(house, 'rigid')
                 : sayMeasure({ value: stiffness, kind: 'forcePerLength' }, house),
             ],
             [trimWords(trim, house)],

@@ -1,15 +1,17 @@
 /** One state of a calculation report: tensions line by line, blocks, bending, and the workings. */
+
 import type { LineState, StructureState } from '#assessment';
 import type { BattenSolution } from '#beam';
 import type { Reckoned, Working } from '#findings';
 import type { House, LineSet } from '#house';
+import { message, phrase } from '#texts';
 import type { Block, Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { sideAndDistance } from '../words/say-across.ts';
 import { lineForce } from '../words/say-force.ts';
-import { NOT_KNOWN } from '../words/say-known.ts';
+import { notKnown } from '../words/say-known.ts';
 import { sayMeasure } from '../words/say-measure.ts';
-import { onePartIn, preciseLength, timesWords, turnStep } from '../words/say-precise.ts';
+import { decimals, onePartIn, preciseLength, timesWords, turnStep } from '../words/say-precise.ts';
 import { height } from '../words/say-set.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 import { fitted } from './column-shares.ts';
@@ -28,8 +30,8 @@ const named = (words: string): Row => ({
 const moment = (momentNm: number, house: House): string =>
   sayMeasure({ value: Math.abs(momentNm), kind: 'moment' }, house, fine);
 
-const orNot = <T>(value: Reckoned<T>, say: (value: T) => string): string =>
-  value.known ? say(value.value) : NOT_KNOWN;
+const orNot = <T>(value: Reckoned<T>, house: House, say: (value: T) => string): string =>
+  value.known ? say(value.value) : notKnown(house);
 
 const lineRow = (
   line: LineState,
@@ -43,16 +45,16 @@ const lineRow = (
     cells: [
       [strong(`${index + 1}`)],
       [sideAndDistance(line.x, house)],
-      [line.slack ? strong('SLACK') : strong(lineForce(line.tension, house))],
+      [line.slack ? strong(phrase(house, 'SLACK')) : strong(lineForce(line.tension, house))],
       [
         rigidN === undefined
           ? '–'
           : rigid?.slack[index] === true
-            ? 'slack'
+            ? phrase(house, 'slack')
             : lineForce(rigidN, house),
       ],
-      [line.uncertainty === null ? NOT_KNOWN : `± ${lineForce(line.uncertainty, house)}`],
-      [orNot(line.top, (valueN) => lineForce(valueN, house))],
+      [line.uncertainty === null ? notKnown(house) : `± ${lineForce(line.uncertainty, house)}`],
+      [orNot(line.top, house, (valueN) => lineForce(valueN, house))],
       [line.stretch === null ? '–' : preciseLength(line.stretch, house)],
       [line.slack ? '–' : lineForce(line.perTrim * step.lengthM, house)],
     ],
@@ -67,14 +69,14 @@ const linesTable = (state: StructureState, beam: BattenSolution, house: House): 
     {
       kind: 'table',
       columns: [
-        { head: 'Line', align: 'left', share: 0 },
-        { head: 'Place', align: 'left', share: 0 },
-        right('Elastic'),
-        right('Rigid'),
-        right('Off by'),
-        right('At loft'),
-        right('Stretch'),
-        right(`Per ${turnStep(house).words}`),
+        { head: phrase(house, 'Line'), align: 'left', share: 0 },
+        { head: phrase(house, 'Place'), align: 'left', share: 0 },
+        right(phrase(house, 'Elastic')),
+        right(phrase(house, 'Rigid')),
+        right(phrase(house, 'Off by')),
+        right(phrase(house, 'At loft')),
+        right(phrase(house, 'Stretch')),
+        right(phrase(house, 'Per {words}', { words: turnStep(house).words })),
       ],
       rows: [
         named(inHouseWords('Tensions of the lift lines', house)),
@@ -85,10 +87,10 @@ const linesTable = (state: StructureState, beam: BattenSolution, house: House): 
   );
 };
 
-const factorWords = ({ strength, slack }: LineState): string => {
-  if (slack) return 'slack';
-  if (!strength.known) return NOT_KNOWN;
-  return strength.value.factor === null ? '–' : timesWords(strength.value.factor);
+const factorWords = ({ strength, slack }: LineState, house: House): string => {
+  if (slack) return phrase(house, 'slack');
+  if (!strength.known) return notKnown(house);
+  return strength.value.factor === null ? '–' : timesWords(strength.value.factor, house);
 };
 
 const blocksTable = (state: StructureState, house: House): Table => {
@@ -97,29 +99,29 @@ const blocksTable = (state: StructureState, house: House): Table => {
     {
       kind: 'table',
       columns: [
-        { head: 'Line', align: 'left', share: 0 },
-        right('Loft block'),
-        right('Down'),
-        right('To head block'),
-        right('Turns through'),
-        right('Strength over load'),
+        { head: phrase(house, 'Line'), align: 'left', share: 0 },
+        right(phrase(house, 'Loft block')),
+        right(phrase(house, 'Down')),
+        right(phrase(house, 'To head block')),
+        right(phrase(house, 'Turns through')),
+        right(phrase(house, 'Strength over load')),
       ],
       rows: [
-        named('Forces on the loft blocks'),
+        named(phrase(house, 'Forces on the loft blocks')),
         ...state.lines.map((line, index): Row => {
           const { loftBlock } = line;
           return {
             cells: [
               [strong(`${index + 1}`)],
-              [orNot(loftBlock, ({ resultant }) => lineForce(resultant, house))],
-              [orNot(loftBlock, ({ vertical }) => lineForce(vertical, house))],
-              [orNot(loftBlock, ({ horizontal }) => lineForce(horizontal, house))],
+              [orNot(loftBlock, house, ({ resultant }) => lineForce(resultant, house))],
+              [orNot(loftBlock, house, ({ vertical }) => lineForce(vertical, house))],
+              [orNot(loftBlock, house, ({ horizontal }) => lineForce(horizontal, house))],
               [
-                orNot(loftBlock, ({ turn }) =>
+                orNot(loftBlock, house, ({ turn }) =>
                   sayMeasure({ value: turn, kind: 'angle' }, house, fine),
                 ),
               ],
-              [factorWords(line)],
+              [factorWords(line, house)],
             ],
             rule: 'hair',
           };
@@ -130,24 +132,37 @@ const blocksTable = (state: StructureState, house: House): Table => {
   );
 };
 
-const METHODS = { plastic: 'full plastic moment', firstYield: 'first yield' } as const;
+const METHODS = {
+  plastic: message('full plastic moment'),
+  firstYield: message('first yield'),
+} as const;
 
 /** Above the level of true lines that do not stretch, or below it. */
-const levelWords = (deflectionM: number, house: House): string =>
-  `${preciseLength(deflectionM, house)} ${deflectionM >= 0 ? 'below' : 'above'} level`;
+const levelWords = (deflectionM: number, house: House): string => {
+  const size = preciseLength(deflectionM, house);
+  return deflectionM >= 0
+    ? phrase(house, '{size} below level', { size })
+    : phrase(house, '{size} above level', { size });
+};
 
 const sagRows = ({ sag }: BattenSolution, house: House): readonly Row[] => {
   if (sag === null || sag.span <= 0) return [];
   const { sagLimit } = house.rules;
-  const limit = sagLimit.known ? `limit ${onePartIn(sagLimit.value)}` : `limit ${NOT_KNOWN}`;
-  const share = onePartIn(sag.value / sag.span);
+  const limit = sagLimit.known
+    ? phrase(house, 'limit {share}', { share: onePartIn(sagLimit.value, house) })
+    : phrase(house, 'limit not known');
+  const share = onePartIn(sag.value / sag.span, house);
   return [
     {
       cells: [
-        ['Sag between two lines'],
+        [phrase(house, 'Sag between two lines')],
         [
           strong(`${preciseLength(sag.value, house)}`),
-          ` on ${height(sag.span, house)}: ${share}, ${limit}`,
+          phrase(house, ' on {span}: {share}, {limit}', {
+            span: height(sag.span, house),
+            share,
+            limit,
+          }),
         ],
         [sideAndDistance(sag.x, house)],
       ],
@@ -158,17 +173,22 @@ const sagRows = ({ sag }: BattenSolution, house: House): readonly Row[] => {
 
 const allowedRow = ({ allowable, utilisation }: BattenSolution, wall: string, house: House): Row =>
   allowable === null || utilisation === null
-    ? { cells: [['Moment allowed'], [strong(NOT_KNOWN)], ['']], rule: 'hair' }
+    ? { cells: [[phrase(house, 'Moment allowed')], [strong(notKnown(house))], ['']], rule: 'hair' }
     : {
         cells: [
-          ['Use of the pipe'],
+          [phrase(house, 'Use of the pipe')],
           [
             strong(sayMeasure({ value: utilisation.value, kind: 'ratio' }, house, fine)),
-            ` of ${sayMeasure({ value: utilisation.allowed, kind: 'moment' }, house, {
-              ...fine,
-              round: 'down',
-            })}: ${METHODS[allowable.method]} over ${allowable.factor}, ${wall}` +
-              `${utilisation.atSplice ? ', at a joint' : ''}`,
+            phrase(house, ' of {allowed}: {method} over {factor}, {wall}', {
+              allowed: sayMeasure({ value: utilisation.allowed, kind: 'moment' }, house, {
+                ...fine,
+                round: 'down',
+              }),
+              method: phrase(house, METHODS[allowable.method]),
+              factor: decimals(allowable.factor, house),
+              wall,
+            }),
+            utilisation.atSplice ? phrase(house, ', at a joint') : '',
           ],
           [sideAndDistance(utilisation.x, house)],
         ],
@@ -194,20 +214,20 @@ const bendingTable = (beam: BattenSolution, wall: string, house: House): Table =
   return {
     kind: 'table',
     columns: [
-      { head: 'What', align: 'left', share: 0.27 },
-      { head: 'How much', align: 'left', share: 0.53 },
-      { head: 'Where', align: 'right', share: 0.2 },
+      { head: phrase(house, 'What'), align: 'left', share: 0.27 },
+      { head: phrase(house, 'How much'), align: 'left', share: 0.53 },
+      { head: phrase(house, 'Where'), align: 'right', share: 0.2 },
     ],
     rows: [
       named(inHouseWords('Bending of the batten', house)),
-      peak('Sagging moment, most', peaks.max),
-      peak('Hogging moment, most', peaks.min),
+      peak(phrase(house, 'Sagging moment, most'), peaks.max),
+      peak(phrase(house, 'Hogging moment, most'), peaks.min),
       ...(stress === null
         ? []
         : [
             {
               cells: [
-                ['Bending stress, most'],
+                [phrase(house, 'Bending stress, most')],
                 [strong(sayMeasure({ value: stress, kind: 'pressure' }, house, fine))],
                 [''],
               ],
@@ -215,8 +235,8 @@ const bendingTable = (beam: BattenSolution, wall: string, house: House): Table =
             },
           ]),
       allowedRow(beam, wall, house),
-      place('Lowest', deflection.max),
-      place('Highest', deflection.min),
+      place(phrase(house, 'Lowest'), deflection.max),
+      place(phrase(house, 'Highest'), deflection.min),
       ...sagRows(beam, house),
     ],
   };
@@ -226,27 +246,39 @@ const heading = ({ name, height: heightM, kind }: StructureState, house: House):
   kind: 'heading',
   text:
     kind === 'bare'
-      ? `State: bare, at ${height(heightM, house)}`
-      : `State: ${name}, reckoned at ${height(heightM, house)}`,
+      ? phrase(house, 'State: bare, at {heightM}', { heightM: height(heightM, house) })
+      : phrase(house, 'State: {name}, reckoned at {heightM}', {
+          name,
+          heightM: height(heightM, house),
+        }),
 });
 
 /** What the columns of the tables mean, told once. */
 const columnWords = (house: House): Words => {
   const { lineDesignFactor } = house.rules;
   const asked = lineDesignFactor.known
-    ? `the house asks for ${timesWords(lineDesignFactor.value)}`
-    : 'what the house asks for is not known';
+    ? phrase(house, 'the house asks for {times}', {
+        times: timesWords(lineDesignFactor.value, house),
+      })
+    : phrase(house, 'what the house asks for is not known');
   return [
-    strong('Elastic, rigid: '),
-    'lines that stretch, which counts, and lines that do not, beside it. ',
-    strong('Off by: '),
-    'every mass at its worst for that line. ',
-    strong('At loft: '),
-    'at the loft block, the wire below it counted in. ',
-    strong(`Per ${turnStep(house).words}: `),
-    'what the line takes more when it alone is made so much shorter; the others give it up. ',
-    strong('Strength over load: '),
-    `what ends and sheaves leave of the breaking strength, over the largest tension; ${asked}.`,
+    strong(phrase(house, 'Elastic, rigid: ')),
+    phrase(house, 'lines that stretch, which counts, and lines that do not, beside it. '),
+    strong(phrase(house, 'Off by: ')),
+    phrase(house, 'every mass at its worst for that line. '),
+    strong(phrase(house, 'At loft: ')),
+    phrase(house, 'at the loft block, the wire below it counted in. '),
+    strong(phrase(house, 'Per {words}: ', { words: turnStep(house).words })),
+    phrase(
+      house,
+      'what the line takes more when it alone is made so much shorter; the others give it up. ',
+    ),
+    strong(phrase(house, 'Strength over load: ')),
+    phrase(
+      house,
+      'what ends and sheaves leave of the breaking strength, over the largest tension; {asked}.',
+      { asked },
+    ),
   ];
 };
 
@@ -264,13 +296,14 @@ export const stateBlocks = (
       {
         kind: 'notice',
         degree: 'danger',
-        heading: 'NOT STABLE: no number is given',
+        heading: phrase(house, 'NOT STABLE: no number is given'),
         words: [beam.unstable.reason],
       },
     ];
   }
   const { wall } = lineSet.batten.pipe;
-  const wallWords = wall === null ? 'wall not said' : `${wall} wall`;
+  const wallWords =
+    wall === null ? phrase(house, 'wall not said') : phrase(house, '{wall} wall', { wall });
   return [
     heading(state, house),
     ...(toldIn === null
@@ -279,13 +312,21 @@ export const stateBlocks = (
           {
             kind: 'text',
             isNote: true,
-            words: [`Signs, sources and what is left out: as in the state "${toldIn}" above.`],
+            words: [
+              phrase(
+                house,
+                'Signs, sources and what is left out: as in the state "{toldIn}" above.',
+                { toldIn },
+              ),
+            ],
           } as const,
         ]),
     linesTable(state, beam, house),
     blocksTable(state, house),
     bendingTable(beam, wallWords, house),
-    ...(toldIn === null ? [keptNotes('How to read these tables', [columnWords(house)])] : []),
+    ...(toldIn === null
+      ? [keptNotes(phrase(house, 'How to read these tables'), [columnWords(house)])]
+      : []),
     workingsTable(workings, house, { isShort: toldIn !== null }),
   ];
 };

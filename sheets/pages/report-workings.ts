@@ -1,6 +1,8 @@
 /** Workings one under another: formula with its values, result and limit, and what it rests on. */
+
 import type { Working } from '#findings';
 import type { House } from '#house';
+import { message, phrase } from '#texts';
 import { BODY_WIDTH } from '../page-parts.ts';
 import type { Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
@@ -9,16 +11,18 @@ import { typedPowers } from '../words/say-precise.ts';
 import { type SaidWorking, sayWorking } from '../words/say-working.ts';
 import { inHouseWords } from '../words/trade-translation.ts';
 
+const UNKNOWN = message('unknown');
+
 const sentence = (head: string, words: string | null): Words =>
   words === null || words === '' ? [] : [strong(`${head}: `), `${typedPowers(words)}. `];
 
 /** Each sign with what it is; a value that somebody gave has its source behind it. */
-const termsWords = ({ terms }: SaidWorking): string =>
+const termsWords = ({ terms }: SaidWorking, house: House): string =>
   typedPowers(
     terms
       .map(({ symbol, meaning, value, source }) => {
         const from = source === null ? '' : ` (${source})`;
-        const unknown = value === 'unknown' ? ': unknown' : '';
+        const unknown = value === UNKNOWN ? `: ${phrase(house, UNKNOWN)}` : '';
         return `${symbol} ${meaning}${from}${unknown}`;
       })
       .join('; '),
@@ -26,15 +30,23 @@ const termsWords = ({ terms }: SaidWorking): string =>
 
 /** The limit, and how much of it the result is. */
 const limitWords = ({ limit, result }: Working, house: House): Words => {
-  if (limit === null) return ['; no limit given'];
+  if (limit === null) return [phrase(house, '; no limit given')];
   const said = sayMeasure(limit.value, house, { round: 'down', style: 'fine' });
   const share =
     result.value === null || limit.value.value === 0
       ? ''
-      : `, ${sayMeasure({ value: result.value.value / limit.value.value, kind: 'ratio' }, house, {
-          round: 'up',
-        })} of it`;
-  return limit.value.kind === 'ratio' ? [`; limit ${said}`] : [`; limit ${said}${share}`];
+      : phrase(house, ', {measure} of it', {
+          measure: sayMeasure(
+            { value: result.value.value / limit.value.value, kind: 'ratio' },
+            house,
+            {
+              round: 'up',
+            },
+          ),
+        });
+  return limit.value.kind === 'ratio'
+    ? [phrase(house, '; limit {said}', { said })]
+    : [phrase(house, '; limit {said}{share}', { said, share })];
 };
 
 const rowsOf = (working: Working, house: House, isShort: boolean): readonly Row[] => {
@@ -42,10 +54,10 @@ const rowsOf = (working: Working, house: House, isShort: boolean): readonly Row[
   const { limit, result } = working;
   const values = said.numbers.slice(`${result.symbol} = `.length);
   const notes: Words = [
-    `${result.symbol} ${inHouseWords(result.meaning, house)}; ${termsWords(said)}. `,
-    ...sentence('Limit', limit?.source ?? null),
-    ...sentence('Source', said.source),
-    ...sentence('Left out', said.omits),
+    `${result.symbol} ${inHouseWords(result.meaning, house)}; ${termsWords(said, house)}. `,
+    ...sentence(phrase(house, 'Limit'), limit?.source ?? null),
+    ...sentence(phrase(house, 'Source'), said.source),
+    ...sentence(phrase(house, 'Left out'), said.omits),
   ];
   return [
     { cells: [[strong(said.title)]], rule: 'hair', isGroup: true },
@@ -70,7 +82,9 @@ export const workingsTable = (
   { isShort = false }: { readonly isShort?: boolean } = {},
 ): Table => ({
   kind: 'table',
-  columns: [{ head: 'Formula, with its values, result and limit', align: 'left', share: 1 }],
+  columns: [
+    { head: phrase(house, 'Formula, with its values, result and limit'), align: 'left', share: 1 },
+  ],
   rows: workings.flatMap((working) => rowsOf(working, house, isShort)),
 });
 

@@ -1,12 +1,14 @@
 /** The line set schedule: every set in rail order, the blocked and the spare ones too. */
+
 import type { SetAssessment } from '#assessment';
 import { tradeWord } from '#drawings';
 import type { House, Known } from '#house';
 import { unreachable } from '#outcome';
 import { FOOT, formatLength, type Metres, POUND } from '#quantities';
-import type { Trim } from '#show';
+import type { HangFamily, Trim } from '#show';
+import { message, phrase } from '#texts';
 import { hangName, type SheetContext } from '../context.ts';
-import { BODY_WIDTH, makeSheet, notAnOrder, voidWords } from '../page-parts.ts';
+import { BODY_WIDTH, makeSheet, notAnOrder, voidWords, writtenHouse } from '../page-parts.ts';
 import type { Column, Row, Sheet, SheetData, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { kindOfSet, loadMass } from '../words/say-set.ts';
@@ -22,17 +24,17 @@ const columnsOf = (house: House): readonly Column[] => {
   const trim = tradeWord(house, 'trim');
   const depthUnit = house.units === 'customary' ? 'in' : unit;
   const heads: readonly Omit<Column, 'share'>[] = [
-    { head: 'Set', align: 'left' },
-    { head: 'Position', unit, align: 'right' },
-    { head: 'Item', align: 'left' },
-    { head: 'Kind', align: 'left' },
-    { head: `In ${trim}`, unit, align: 'right' },
-    { head: `Out ${trim}`, unit, align: 'right' },
-    { head: 'Height', unit, align: 'right' },
-    { head: 'Depth \u00B1', unit: depthUnit, align: 'right' },
-    { head: 'Hung', unit: massUnit(house.units), align: 'right' },
-    { head: `Show ${tradeWord(house, 'bricks')}`, align: 'left' },
-    { head: 'Status', align: 'left' },
+    { head: phrase(house, 'Set'), align: 'left' },
+    { head: phrase(house, 'Position'), unit, align: 'right' },
+    { head: phrase(house, 'Item'), align: 'left' },
+    { head: phrase(house, 'Kind'), align: 'left' },
+    { head: phrase(house, 'In {trim}', { trim }), unit, align: 'right' },
+    { head: phrase(house, 'Out {trim}', { trim }), unit, align: 'right' },
+    { head: phrase(house, 'Height'), unit, align: 'right' },
+    { head: phrase(house, 'Depth \u00B1'), unit: depthUnit, align: 'right' },
+    { head: phrase(house, 'Hung'), unit: massUnit(house.units), align: 'right' },
+    { head: phrase(house, 'Show bricks'), align: 'left' },
+    { head: phrase(house, 'Status'), align: 'left' },
   ];
   return heads.map((head) => ({ ...head, share: 0 }));
 };
@@ -40,7 +42,7 @@ const columnsOf = (house: House): readonly Column[] => {
 const lengthCell = (value: Known<Metres> | undefined, house: House, inches = false): string => {
   if (value === undefined) return NONE;
   if (!value.known) return 'unknown';
-  return formatLength(value.value, house.units, {
+  return formatLength(value.value, house, {
     customaryLength: inches ? 'inches' : 'feetInches',
   });
 };
@@ -65,9 +67,10 @@ const tallest = (set: SetAssessment): Known<Metres> | undefined => {
 };
 
 const brickWords = (set: SetAssessment, house: House): string => {
-  if (!set.plan.known) return set.hang === null ? '' : set.lineSet.arbor === null ? 'none' : '';
+  if (!set.plan.known)
+    return set.hang === null ? '' : set.lineSet.arbor === null ? phrase(house, 'none') : '';
   const counts = countsOf(set.plan.value.stack.runs, 'show');
-  if (counts.length === 0) return 'none';
+  if (counts.length === 0) return phrase(house, 'none');
   const names = counts.map(({ kind, count }) => {
     const brick = house.brickKinds.find(({ id }) => id === kind);
     return `${count} ${brick?.name ?? kind}`;
@@ -75,10 +78,19 @@ const brickWords = (set: SetAssessment, house: House): string => {
   return names.join(', ');
 };
 
+const FAMILIES: Readonly<Record<HangFamily, string>> = {
+  soft: message('soft'),
+  hard: message('hard'),
+  electric: message('electric'),
+  other: message('other'),
+};
+
 const statusWords = (set: SetAssessment, house: House): string => {
   const { service, tag, knowledge } = set.recorded.state;
   if (service === 'lockedOut') {
-    return tag === null ? 'LOCKED OUT' : `LOCKED OUT, tag ${tag.number}`;
+    return tag === null
+      ? phrase(house, 'LOCKED OUT')
+      : phrase(house, 'LOCKED OUT, tag {number}', { number: tag.number });
   }
   if (service === 'deadHung' || (set.hang !== null && set.hang.deadHungAt !== null)) {
     return tradeWord(house, 'deadHung');
@@ -86,15 +98,15 @@ const statusWords = (set: SetAssessment, house: House): string => {
   if (set.lineSet.arbor === null) return kindOfSet(set.lineSet, house);
   switch (knowledge.basis) {
     case 'counted':
-      return knowledge.second === null ? 'counted by one' : 'counted';
+      return knowledge.second === null ? phrase(house, 'counted by one') : phrase(house, 'counted');
     case 'pullTested':
-      return 'pull-tested';
+      return phrase(house, 'pull-tested');
     case 'weighed':
-      return 'weighed';
+      return phrase(house, 'weighed');
     case 'carriedOver':
-      return 'carried over';
+      return phrase(house, 'carried over');
     case 'unknown':
-      return 'not recorded';
+      return phrase(house, 'not recorded');
     default:
       return unreachable(knowledge.basis);
   }
@@ -106,7 +118,7 @@ const rowOf = (set: SetAssessment, { house, show }: SheetContext): Row => {
   const isEmpty = hang === null;
   // A state that overrules the name is never said in small letters.
   const isLockedOut = set.recorded.state.service === 'lockedOut';
-  const name = hangName(set, show);
+  const name = hangName(set, show, house);
   const id = isEmpty ? [lineSet.id] : [strong(lineSet.id)];
   const mass = hung.known ? loadMass(hung.value.withoutLoom, house) : 'unknown';
   return {
@@ -114,7 +126,7 @@ const rowOf = (set: SetAssessment, { house, show }: SheetContext): Row => {
       id,
       [lengthCell(lineSet.y, house)],
       [isEmpty ? name : strong(name)],
-      [hang?.family ?? ''],
+      [hang === null ? '' : phrase(house, FAMILIES[hang.family])],
       [isEmpty ? '' : lengthCell(inTrim?.height, house)],
       [isEmpty ? '' : lengthCell(outTrim?.height, house)],
       [isEmpty ? '' : lengthCell(tallest(set), house)],
@@ -170,7 +182,7 @@ const dataOf = (context: SheetContext): SheetData => {
       return [
         lineSet.id,
         length(lineSet.y),
-        hangName(set, show),
+        hangName(set, show, house),
         hang?.family ?? '',
         length(inTrim?.height),
         length(outTrim?.height),
@@ -198,13 +210,14 @@ export const scheduleSheet = (context: SheetContext): Sheet => {
     kind: 'schedule',
     title: `${title.charAt(0).toUpperCase()}${title.slice(1)}`,
     name: show?.name ?? house.name,
-    beside: `${assessment.sets.length - empty} hung, ${empty} empty; ${inHouseWords(
-      'positions from the plaster line',
-      house,
-    )}`,
+    beside: phrase(house, '{length} hung, {empty} empty; {inHouse}', {
+      length: assessment.sets.length - empty,
+      empty,
+      inHouse: inHouseWords('positions from the plaster line', house),
+    }),
     orientation: 'landscape',
     blocks: [
-      notAnOrder,
+      notAnOrder(house),
       fitted(
         {
           kind: 'table',
@@ -215,12 +228,12 @@ export const scheduleSheet = (context: SheetContext): Sheet => {
       ),
       ...(remarks.length === 0
         ? []
-        : [{ kind: 'list' as const, heading: 'Remarks', items: remarks }]),
+        : [{ kind: 'list' as const, heading: phrase(house, 'Remarks'), items: remarks }]),
       { kind: 'inkLines', count: 2 },
     ],
     voidIf: voidWords(context, null),
     dependsOn: {
-      house,
+      house: writtenHouse(context),
       show,
       sets: state?.sets ?? null,
       bricks: assessment.bricks,

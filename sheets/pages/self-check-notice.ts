@@ -1,9 +1,9 @@
 /** A failed case of a calculation that a sheet rests on is said before anything else on it. */
+import { phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { failedOf, RESTS_ON } from '../rests-on.ts';
 import type { Notice, SheetKind } from '../sheet.ts';
-import { SELF_CHECK_FAILED, sayFailed } from '../words/say-self-check.ts';
-import { inHouseWords } from '../words/trade-translation.ts';
+import { sayFailed } from '../words/say-self-check.ts';
 
 export const selfCheckNotice = (
   { house, selfCheck }: SheetContext,
@@ -15,8 +15,8 @@ export const selfCheckNotice = (
     {
       kind: 'notice',
       degree: 'danger',
-      heading: `${SELF_CHECK_FAILED}: DO NOT WORK BY THIS`,
-      words: [inHouseWords(sayFailed(failed), house)],
+      heading: phrase(house, 'SELF-CHECK FAILED: DO NOT WORK BY THIS'),
+      words: [sayFailed(failed, house)],
     },
   ];
 };

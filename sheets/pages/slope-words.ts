@@ -1,9 +1,11 @@
 /** Whether a set comes back when it is moved or runs on, over the heights where it hangs free. */
+
 import type { SetPlan } from '#assessment';
 import { slopeAt } from '#balance';
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { FOOT, formatLength, GRAVITY, metres } from '#quantities';
+import { phrase } from '#texts';
 import { height, loadMass } from '../words/say-set.ts';
 
 /** A length over which the change is large enough to print in whole pounds. */
@@ -25,14 +27,22 @@ const piecesOf = ({ curve, freeRange }: SetPlan): readonly Piece[] => {
 
 const change = ({ slope }: Piece, house: House): string => {
   const stepM = STEP[house.units];
-  const length = formatLength(metres(stepM), house.units, { customaryLength: 'inches' });
-  const per = house.units === 'customary' ? '10 ft' : length;
-  return `${loadMass((Math.abs(slope) * stepM) / GRAVITY, house)} in ${per}`;
+  const length = formatLength(metres(stepM), house, { customaryLength: 'inches' });
+  const per = house.units === 'customary' ? phrase(house, '10 ft') : length;
+  return phrase(house, '{abs} in {per}', {
+    abs: loadMass((Math.abs(slope) * stepM) / GRAVITY, house),
+    per,
+  });
 };
 
 const pieceWords = (piece: Piece, isAlone: boolean, house: House): string => {
-  const verb = piece.slope < 0 ? 'Runs' : 'Settles';
-  const where = isAlone ? '' : ` from ${height(piece.fromM, house)} to ${height(piece.toM, house)}`;
+  const verb = piece.slope < 0 ? phrase(house, 'Runs') : phrase(house, 'Settles');
+  const where = isAlone
+    ? ''
+    : phrase(house, ' from {fromM} to {toM}', {
+        fromM: height(piece.fromM, house),
+        toM: height(piece.toM, house),
+      });
   return `${verb}${where}: ${change(piece, house)}.`;
 };
 
@@ -40,7 +50,8 @@ export const slopeWords = (plan: SetPlan, house: House): string => {
   const pieces = piecesOf(plan);
   const level = pieces.filter(({ slope }) => slope !== 0);
   const set = tradeWord(house, 'set');
-  if (pieces.length === 0) return `It hangs free at one height only.`;
-  if (level.length === 0) return `The ${set} neither settles nor runs over its free travel.`;
+  if (pieces.length === 0) return phrase(house, 'It hangs free at one height only.');
+  if (level.length === 0)
+    return phrase(house, 'The {set} neither settles nor runs over its free travel.', { set });
   return level.map((piece) => pieceWords(piece, pieces.length === 1, house)).join(' ');
 };

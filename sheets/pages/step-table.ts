@@ -1,8 +1,10 @@
 /** The steps of an order as rows: a group for each, which no page parts. */
+
 import type { House } from '#house';
 import { type CheckedOrder, stepsBetween } from '#orders';
 import { FOOT, GRAVITY, POUND } from '#quantities';
 import type { Step } from '#state';
+import { phrase } from '#texts';
 import type { Inline, Row, SheetData, Table, Words } from '../sheet.ts';
 import { blank, box, strong } from '../sheet.ts';
 import type { SaidStep } from '../words/say-step.ts';
@@ -23,17 +25,25 @@ const callWords = ({ call, answer }: SaidStep): Words => [
   `\u201C${answer.says}\u201D`,
 ];
 
-const endWords = ({ done }: SaidStep): Words => [term('At the end'), `\u201C${done}\u201D`];
+const endWords = ({ done }: SaidStep, house: House): Words => [
+  term(phrase(house, 'At the end')),
+  `\u201C${done}\u201D`,
+];
 
-const expectWords = ({ expect, pause: { isHoldPoint, words } }: SaidStep): Words => {
+const expectWords = ({ expect, pause: { isHoldPoint, words } }: SaidStep, house: House): Words => {
   const [first = '', ...others] = expect;
   const rest = others.length === 0 ? ' ' : ` ${others.join(' ')} `;
-  return [term('After it'), strong(first), rest, isHoldPoint ? strong(words) : words];
+  return [
+    term(phrase(house, 'After it')),
+    strong(first),
+    rest,
+    isHoldPoint ? strong(words) : words,
+  ];
 };
 
-const proofWords = ({ proofs }: SaidStep): Words => [
+const proofWords = ({ proofs }: SaidStep, house: House): Words => [
   ...proofs.flatMap((text): Words => [box, ` ${text}. `]),
-  'Initials ',
+  phrase(house, 'Initials '),
   blank(8),
 ];
 
@@ -43,19 +53,30 @@ const headRow = ({ number, does }: SaidStep): Row => ({
   isGroup: true,
 });
 
-const stepRows = (said: SaidStep): readonly Row[] => [
+const stepRows = (said: SaidStep, house: House): readonly Row[] => [
   headRow(said),
-  row([`${said.who}, ${said.where}. ${said.zone}`], [term('Stop if'), `${said.stopIf}.`]),
-  row([...callWords(said), ' ', ...endWords(said)], [term('Give up'), said.abandon]),
-  row(expectWords(said), proofWords(said)),
+  row(
+    [`${said.who}, ${said.where}. ${said.zone}`],
+    [term(phrase(house, 'Stop if')), `${said.stopIf}.`],
+  ),
+  row(
+    [...callWords(said), ' ', ...endWords(said, house)],
+    [term(phrase(house, 'Give up')), said.abandon],
+  ),
+  row(expectWords(said, house), proofWords(said, house)),
 ];
 
 /** A zone closed or opened takes one row: the set does not move. */
-const zoneRows = (said: SaidStep): readonly Row[] => [
+const zoneRows = (said: SaidStep, house: House): readonly Row[] => [
   headRow(said),
   row(
     [`${said.who}. `, ...callWords(said)],
-    [term('Stop if'), `${said.stopIf}. `, term('Give up'), said.abandon],
+    [
+      term(phrase(house, 'Stop if')),
+      `${said.stopIf}. `,
+      term(phrase(house, 'Give up')),
+      said.abandon,
+    ],
   ),
 ];
 
@@ -70,10 +91,14 @@ export const stepTable = (
       align: 'left',
       share: LEFT_SHARE,
     },
-    { head: 'When to stop, and how to give it up', align: 'left', share: 1 - LEFT_SHARE },
+    {
+      head: phrase(house, 'When to stop, and how to give it up'),
+      align: 'left',
+      share: 1 - LEFT_SHARE,
+    },
   ],
   rows: steps.flatMap(({ act, said }) =>
-    act === 'close' || act === 'reopen' ? zoneRows(said) : stepRows(said),
+    act === 'close' || act === 'reopen' ? zoneRows(said, house) : stepRows(said, house),
   ),
 });
 

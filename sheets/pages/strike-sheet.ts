@@ -1,14 +1,16 @@
 /** The strike of one set, step by step, from an order that was replayed and not refused. */
+
 import type { SetAssessment } from '#assessment';
+import type { House } from '#house';
 import { type CheckedOrder, stepsBetween, whyNotPrinted } from '#orders';
 import { fail, ok, type Refusal, type Result, refusal } from '#outcome';
+import { phrase } from '#texts';
 import { hangName, type SheetContext } from '../context.ts';
 import { orderCode } from '../order-code.ts';
 import { besideWords, makeSheet, setDependsOn, voidWords } from '../page-parts.ts';
 import { SHEET_REFUSALS } from '../refusal-codes.ts';
 import type { Sheet } from '../sheet.ts';
 import { sayStep } from '../words/say-step.ts';
-import { inHouseWords } from '../words/trade-translation.ts';
 import { lockedOutNotice } from './locked-out.ts';
 import {
   checkedBlocks,
@@ -24,10 +26,17 @@ const carriesPerson = ({ takeoffs }: SetAssessment): boolean =>
   takeoffs.some(({ item }) => item.carriesPerson);
 
 /** Why an order gives no strike sheet of a set; null where it does. */
-export const whyNoStrike = (set: SetAssessment, order: CheckedOrder): string | null => {
-  if (set.lineSet.id !== order.set) return `the order is for set ${order.set}`;
-  if (order.job !== 'strike') return `the order is a ${order.job}`;
-  if (carriesPerson(set)) return 'an item is tagged as carrying a person: out of scope';
+export const whyNoStrike = (
+  set: SetAssessment,
+  order: CheckedOrder,
+  house: House,
+): string | null => {
+  if (set.lineSet.id !== order.set)
+    return phrase(house, 'the order is for set {set}', { set: order.set });
+  if (order.job !== 'strike') return phrase(house, 'the order is a {job}', { job: order.job });
+  if (carriesPerson(set)) {
+    return phrase(house, 'an item is tagged as carrying a person: out of scope');
+  }
   return whyNotPrinted(order);
 };
 
@@ -42,9 +51,9 @@ export const strikeSheet = (
 ): Result<Sheet, Refusal> => {
   const { house, show } = context;
   const id = `strike-sheet/${set.lineSet.id}`;
-  const why = whyNoStrike(set, order);
+  const why = whyNoStrike(set, order, house);
   if (why !== null) {
-    const accepted = 'a strike of this set, replayed to its end with nothing broken';
+    const accepted = phrase(house, 'a strike of this set, replayed to its end with nothing broken');
     return fail(refusal(SHEET_REFUSALS.notToWorkBy.code, id, { found: why, accepted }));
   }
   const words = orderWordsFor(context, set, order);
@@ -56,12 +65,12 @@ export const strikeSheet = (
     makeSheet(context, {
       id,
       kind: 'strike-sheet',
-      title: `${inHouseWords('Strike', house)} sheet, order ${orderCode(order)}`,
+      title: phrase(house, 'Strike sheet, order {code}', { code: orderCode(order) }),
       number: set.lineSet.id,
-      name: hangName(set, show),
+      name: hangName(set, show, house),
       beside: besideWords(context, set),
       blocks: [
-        ...lockedOutNotice(set),
+        ...lockedOutNotice(set, house),
         ...checkedBlocks(order, house),
         ...restraintBlocks(order, house),
         ...startBlocks(order, words),

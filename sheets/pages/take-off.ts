@@ -1,10 +1,12 @@
 /** The weight take-off: every line of every piece with its source, and the hardware line. */
+
 import type { SetAssessment } from '#assessment';
 import { hangingItems } from '#drawings';
 import type { House } from '#house';
 import { POUND } from '#quantities';
 import type { Item } from '#show';
 import type { TakeoffLine } from '#takeoff';
+import { message, phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { BODY_WIDTH, houseFor, makeSheet, notAnOrder, voidWords } from '../page-parts.ts';
 import type { Column, Row, Sheet, SheetData, Words } from '../sheet.ts';
@@ -17,30 +19,32 @@ import { fitted } from './column-shares.ts';
 const columnsOf = (house: House): readonly Column[] => {
   const unit = massUnit(house.units);
   return [
-    { head: 'Item', align: 'left', share: 0.28 },
-    { head: 'Number', align: 'right', share: 0.07 },
-    { head: 'Each', unit, align: 'right', share: 0.09 },
-    { head: 'Total', unit, align: 'right', share: 0.09 },
-    { head: 'Off by', unit, align: 'right', share: 0.09 },
-    { head: 'Source', align: 'left', share: 0.28 },
-    { head: 'Signed', align: 'left', share: 0.1, isWritten: true },
+    { head: phrase(house, 'Item'), align: 'left', share: 0.28 },
+    { head: phrase(house, 'Number'), align: 'right', share: 0.07 },
+    { head: phrase(house, 'Each'), unit, align: 'right', share: 0.09 },
+    { head: phrase(house, 'Total'), unit, align: 'right', share: 0.09 },
+    { head: phrase(house, 'Off by'), unit, align: 'right', share: 0.09 },
+    { head: phrase(house, 'Source'), align: 'left', share: 0.28 },
+    { head: phrase(house, 'Signed'), align: 'left', share: 0.1, isWritten: true },
   ];
 };
 
-const NOT_KNOWN = 'unknown';
+const NOT_KNOWN = message('unknown');
 
 const massCell = (massKg: number | null, house: House): Words => [
-  massKg === null ? NOT_KNOWN : brickMass(massKg, house),
+  massKg === null ? phrase(house, NOT_KNOWN) : brickMass(massKg, house),
 ];
 
 const lineRow = (line: TakeoffLine, house: House): Row => ({
   cells: [
     [line.name],
-    [line.count === null ? NOT_KNOWN : `${line.count}`],
+    [line.count === null ? phrase(house, NOT_KNOWN) : `${line.count}`],
     massCell(line.eachKg, house),
     massCell(line.totalKg, house),
-    line.uncertaintyKg === null ? [NOT_KNOWN] : [`± ${loadMass(line.uncertaintyKg, house)}`],
-    [takeoffSource(line)],
+    line.uncertaintyKg === null
+      ? [phrase(house, NOT_KNOWN)]
+      : [`± ${loadMass(line.uncertaintyKg, house)}`],
+    [takeoffSource(line, house)],
     [''],
   ],
   rule: 'hair',
@@ -55,8 +59,8 @@ const hardwareRow = (set: SetAssessment, house: House): Row => {
   const totalKg = eachKg === null || count === null ? null : eachKg * count;
   return {
     cells: [
-      ['Hardware: fittings and trim chain'],
-      [count === null ? NOT_KNOWN : `${count}`],
+      [phrase(house, 'Hardware: fittings and trim chain')],
+      [count === null ? phrase(house, NOT_KNOWN) : `${count}`],
       massCell(eachKg, house),
       massCell(totalKg, house),
       [''],
@@ -70,24 +74,41 @@ const hardwareRow = (set: SetAssessment, house: House): Row => {
 
 const totalRow = (set: SetAssessment, house: House): Row => {
   const { hung } = set;
-  const name = [strong('Hung, without loom')];
+  const name = [strong(phrase(house, 'Hung, without loom'))];
   if (!hung.known) {
     return {
-      cells: [name, [''], [''], [strong(NOT_KNOWN)], [''], [hung.needs.join('; ')], ['']],
+      cells: [
+        name,
+        [''],
+        [''],
+        [strong(phrase(house, NOT_KNOWN))],
+        [''],
+        [hung.needs.join('; ')],
+        [''],
+      ],
       rule: 'thick',
     };
   }
   const { withoutLoom, loom, uncertainty, uncertaintyRss } = hung.value;
   const rss =
-    uncertaintyRss === null ? [] : [`root sum square ± ${loadMass(uncertaintyRss, house)}`];
-  const cable = loom > 0 ? [`loom ${loadMass(loom, house)} more`] : [];
+    uncertaintyRss === null
+      ? []
+      : [
+          phrase(house, 'root sum square \u00B1 {uncertaintyRss}', {
+            uncertaintyRss: loadMass(uncertaintyRss, house),
+          }),
+        ];
+  const cable =
+    loom > 0 ? [phrase(house, 'loom {loom} more', { loom: loadMass(loom, house) })] : [];
   return {
     cells: [
       name,
       [''],
       [''],
       [strong(loadMass(withoutLoom, house))],
-      uncertainty === null ? [NOT_KNOWN] : [strong(`± ${loadMass(uncertainty, house)}`)],
+      uncertainty === null
+        ? [phrase(house, NOT_KNOWN)]
+        : [strong(`± ${loadMass(uncertainty, house)}`)],
       [[...cable, ...rss].join('; ')],
       [''],
     ],
@@ -103,9 +124,11 @@ const lineName = (
   line: TakeoffLine,
   { item, hangName }: { readonly item: Item; readonly hangName: string },
   bodies: readonly TakeoffLine[],
+  house: House,
 ): string => {
-  if (item.name === hangName && bodies.length > 1) return line.isHem ? 'hem' : line.name;
-  if (line.isHem) return `${item.name}, hem`;
+  if (item.name === hangName && bodies.length > 1)
+    return line.isHem ? phrase(house, 'hem') : line.name;
+  if (line.isHem) return phrase(house, '{name}, hem', { name: item.name });
   return bodies.length === 1 ? item.name : `${item.name}: ${line.name}`;
 };
 
@@ -121,7 +144,9 @@ const setRows = (set: SetAssessment, house: House): readonly Row[] => {
     const lines = set.takeoffs[index]?.lines ?? [];
     const bodies = lines.filter(({ isHem }) => !isHem);
     const named = { item, hangName };
-    return lines.map((line) => lineRow({ ...line, name: lineName(line, named, bodies) }, house));
+    return lines.map((line) =>
+      lineRow({ ...line, name: lineName(line, named, bodies, house) }, house),
+    );
   });
   return [group, ...items, hardwareRow(set, house), totalRow(set, house)];
 };
@@ -171,20 +196,23 @@ export const takeOffSheet = (context: SheetContext): Sheet => {
   return makeSheet(context, {
     id: 'take-off',
     kind: 'take-off',
-    title: 'Weight take-off',
+    title: phrase(house, 'Weight take-off'),
     name: show?.name ?? house.name,
     orientation: 'landscape',
     blocks: [
-      notAnOrder,
+      notAnOrder(house),
       rows.length === 0
-        ? { kind: 'text', words: ['Nothing is hung.'] }
+        ? { kind: 'text', words: [phrase(house, 'Nothing is hung.')] }
         : fitted({ kind: 'table', columns: columnsOf(house), rows }, BODY_WIDTH.landscape),
       {
         kind: 'text',
         isNote: true,
         words: [
-          'Off by: every figure at its worst, added up; every limit is checked with that. ',
-          'Root sum square is for information: nothing is checked by it.',
+          phrase(
+            house,
+            'Off by: every figure at its worst, added up; every limit is checked with that. ',
+          ),
+          phrase(house, 'Root sum square is for information: nothing is checked by it.'),
         ],
       },
       { kind: 'inkLines', count: 2 },

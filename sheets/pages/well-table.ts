@@ -1,6 +1,8 @@
 /** Loft wells: what the lines of all sets put on each slot of the grid. */
+
 import type { WellTotal } from '#assessment';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { BODY_WIDTH } from '../page-parts.ts';
 import type { Block, Row, Table, Words } from '../sheet.ts';
@@ -54,14 +56,14 @@ const wellsTable = (context: SheetContext): Table => {
     {
       kind: 'table',
       columns: [
-        left('Loft well'),
-        left('From the centre'),
-        right('As planned', unit),
-        right('Limit', unit),
-        right('Of limit'),
-        right('To spare', unit),
-        right('Most from a set', unit),
-        right('Nothing hung', unit),
+        left(phrase(house, 'Loft well')),
+        left(phrase(house, 'From the centre')),
+        right(phrase(house, 'As planned'), unit),
+        right(phrase(house, 'Limit'), unit),
+        right(phrase(house, 'Of limit')),
+        right(phrase(house, 'To spare'), unit),
+        right(phrase(house, 'Most from a set'), unit),
+        right(phrase(house, 'Nothing hung'), unit),
       ],
       rows,
     },
@@ -69,17 +71,21 @@ const wellsTable = (context: SheetContext): Table => {
   );
 };
 
-const noWellWords = ({ assessment }: SheetContext): readonly Words[] => {
+const noWellWords = ({ assessment, house }: SheetContext): readonly Words[] => {
   const counts = new Map<string, number>();
   for (const { set } of assessment.totals.linesOnNoWell) {
     counts.set(set, (counts.get(set) ?? 0) + 1);
   }
   if (counts.size === 0) return [];
-  const sets = [...counts].map(([set, count]) => `${count} of set ${set}`);
+  const sets = [...counts].map(([set, count]) =>
+    phrase(house, '{count} of set {set}', { count, set }),
+  );
   return [
     [
-      strong('On no well that the house lists: '),
-      `lines, ${sets.join(', ')}. What they put on the grid is in no total.`,
+      strong(phrase(house, 'On no well that the house lists: ')),
+      phrase(house, 'lines, {sets}. What they put on the grid is in no total.', {
+        sets: sets.join(', '),
+      }),
     ],
   ];
 };
@@ -89,7 +95,12 @@ export const wellBlocks = (context: SheetContext): readonly Block[] =>
     ? [
         {
           kind: 'text',
-          words: ['No loft well is described: what the lines put on the grid is not added up.'],
+          words: [
+            phrase(
+              context.house,
+              'No loft well is described: what the lines put on the grid is not added up.',
+            ),
+          ],
         },
       ]
     : [wellsTable(context)];
@@ -100,10 +111,16 @@ export const wellNotes = (context: SheetContext): readonly Words[] =>
     ? []
     : [
         [
-          strong('Wells: '),
-          'equilibrium of the loft blocks, level runs, each set at its heaviest. ',
-          strong('Left out: '),
-          'the sideways part (as large, in the plane of the grid), starts and stops.',
+          strong(phrase(context.house, 'Wells: ')),
+          phrase(
+            context.house,
+            'equilibrium of the loft blocks, level runs, each set at its heaviest. ',
+          ),
+          strong(phrase(context.house, 'Left out: ')),
+          phrase(
+            context.house,
+            'the sideways part (as large, in the plane of the grid), starts and stops.',
+          ),
         ],
         ...noWellWords(context),
       ];

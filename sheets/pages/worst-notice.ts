@@ -1,7 +1,9 @@
 /** The first thing on a balance card: the worst height, which way, and whether the lock has it. */
-import { heavySide, tradeWord } from '#drawings';
+
+import { heavySide } from '#drawings';
 import { type House, type LineSet, lockHoldOf } from '#house';
 import { GRAVITY } from '#quantities';
+import { phrase } from '#texts';
 import type { Notice, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { sayMeasure } from '../words/say-measure.ts';
@@ -11,12 +13,16 @@ import type { Reading, Worst } from './readings.ts';
 /** `just below 23'-0"`, `at 60'-0"`. */
 export const whereWords = ({ heightM, side }: Reading, house: House): string => {
   const words = height(heightM, house);
-  if (side === 'at') return `at ${words}`;
-  return side === 'below' ? `just below ${words}` : `just above ${words}`;
+  if (side === 'at') return phrase(house, 'at {words}', { words });
+  return side === 'below'
+    ? phrase(house, 'just below {words}', { words })
+    : phrase(house, 'just above {words}', { words });
 };
 
 const lockWords = (house: House, limitN: number): string =>
-  `the lock (${sayMeasure({ value: limitN, kind: 'force' }, house, { round: 'down' })})`;
+  phrase(house, 'the lock ({measure})', {
+    measure: sayMeasure({ value: limitN, kind: 'force' }, house, { round: 'down' }),
+  });
 
 export type NoticeContext = {
   readonly house: House;
@@ -33,14 +39,20 @@ const againstLock = (
   if (!hold.known) {
     return {
       degree: 'caution',
-      words: 'What the lock may hold is not known: nothing is known to hold it.',
+      words: phrase(house, 'What the lock may hold is not known: nothing is known to hold it.'),
     };
   }
   const limitN = hold.value;
   const lock = lockWords(house, limitN);
   const pastKg = (Math.abs(worst.any.valueN) - limitN) / GRAVITY;
   if (pastKg > 0) {
-    return { degree: 'danger', words: `NOT HELD: ${loadMass(pastKg, house)} past ${lock}.` };
+    return {
+      degree: 'danger',
+      words: phrase(house, 'NOT HELD: {pastKg} past {lock}.', {
+        pastKg: loadMass(pastKg, house),
+        lock,
+      }),
+    };
   }
   const { withDoubt } = worst;
   const atWorstN = Math.abs(withDoubt.valueN) + withDoubt.doubtN;
@@ -48,12 +60,22 @@ const againstLock = (
     const size = loadMass(atWorstN / GRAVITY, house);
     return {
       degree: 'caution',
-      words: `Within ${lock} as listed; with every mass at its worst up to ${size}, past it.`,
+      words: phrase(
+        house,
+        'Within {lock} as listed; with every mass at its worst up to {size}, past it.',
+        { lock, size },
+      ),
     };
   }
   return isDoubtWhole
-    ? { degree: 'note', words: `Within ${lock}, with every mass at its worst too.` }
-    : { degree: 'caution', words: `Within ${lock} as listed; not every tolerance is given.` };
+    ? {
+        degree: 'note',
+        words: phrase(house, 'Within {lock}, with every mass at its worst too.', { lock }),
+      }
+    : {
+        degree: 'caution',
+        words: phrase(house, 'Within {lock} as listed; not every tolerance is given.', { lock }),
+      };
 };
 
 /** `WORST: 321 lb ARBOR HEAVY`, where, and what the lock makes of it. */
@@ -65,7 +87,7 @@ export const worstNotice = (worst: Worst, load: string, context: NoticeContext):
   return {
     kind: 'notice',
     degree,
-    heading: `WORST: ${loadMass(sizeKg, house)} ${side}`,
+    heading: phrase(house, 'WORST: {sizeKg} {side}', { sizeKg: loadMass(sizeKg, house), side }),
     words: [`${capital(whereWords(worst.any, house))}, ${load}. ${words}`],
   };
 };
@@ -76,7 +98,12 @@ const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text
 export const worstAfter = (worst: Worst, how: string, context: NoticeContext): Words => {
   const { house } = context;
   const { degree, words } = againstLock(worst, context);
-  const word = degree === 'danger' ? 'Danger: ' : degree === 'caution' ? 'Caution: ' : '';
+  const word =
+    degree === 'danger'
+      ? phrase(house, 'Danger: ')
+      : degree === 'caution'
+        ? phrase(house, 'Caution: ')
+        : '';
   const size = loadMass(Math.abs(worst.any.valueN) / GRAVITY, house);
   const heavy = `${size} ${heavySide(house, worst.any.valueN)}`;
   return [
@@ -85,4 +112,4 @@ export const worstAfter = (worst: Worst, how: string, context: NoticeContext): W
   ];
 };
 
-export const allBricksOn = (house: House): string => `all ${tradeWord(house, 'bricks')} on`;
+export const allBricksOn = (house: House): string => phrase(house, 'all bricks on');

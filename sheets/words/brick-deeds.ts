@@ -1,7 +1,9 @@
 /** Bricks on and off: one at a time, counted aloud, each handled by the loaders of one gallery. */
+
 import type { House } from '#house';
 import type { StepBetween } from '#orders';
 import type { Step } from '#state';
+import { phrase } from '#texts';
 import { type Deed, deedOf } from './deed.ts';
 import { filled } from './fill-words.ts';
 import { height } from './say-set.ts';
@@ -38,22 +40,29 @@ const looksWords = (kind: string, house: House): string => {
 export const brickDeed = (step: BrickStep, between: StepBetween, words: OrderWords): Deed => {
   const { house } = words;
   const isAdd = step.act === 'add';
-  const said = isAdd ? '{bricks} on' : '{bricks} off';
+  const bricks = bricksWords(step.count, step.kind, house);
+  const said = isAdd
+    ? phrase(house, '{bricks} on', { bricks })
+    : phrase(house, '{bricks} off', { bricks });
   const looks = looksWords(step.kind, house);
   const deed = deedOf(
     {
       who: 'Lead and loaders of the {gallery}',
       where: '{reach}',
-      does: `${isAdd ? 'Put on' : 'Take off'} {bricks}, one at a time, each counted aloud.`,
+      does: isAdd
+        ? 'Put on {bricks}, one at a time, each counted aloud.'
+        : 'Take off {bricks}, one at a time, each counted aloud.',
       stopIf:
         'the set stirs, a plate is out of reach, a brick is not of its kind, or the count is not ' +
         '{count}',
-      call: ['Gallery', `Set {set}: ${said}. Below clear? Locked and ringed?`],
+      call: ['Gallery', 'Set {set}: {said}. Below clear? Locked and ringed?'],
       answer: [
         'Deck, then rail',
-        `Set {set}: ${said}, below clear. Set {set}: locked, ringed, rail clear.`,
+        'Set {set}: {said}, below clear. Set {set}: locked, ringed, rail clear.',
       ],
-      done: `Set {set}: counted {count} ${isAdd ? 'on' : 'off'}, hands off, collar tight.`,
+      done: isAdd
+        ? 'Set {set}: counted {count} on, hands off, collar tight.'
+        : 'Set {set}: counted {count} off, hands off, collar tight.',
       abandon:
         'Hands off, collar tight, say the count: it is held at every count on the way. Then ' +
         'back or on, as the lead says.',
@@ -62,7 +71,8 @@ export const brickDeed = (step: BrickStep, between: StepBetween, words: OrderWor
     {
       gallery: galleryName(step.gallery, words),
       reach: reachWords(step, between, words),
-      bricks: bricksWords(step.count, step.kind, house),
+      bricks,
+      said,
       count: `${step.count}`,
     },
   );

@@ -1,4 +1,5 @@
 /** What one step asks of a crew, in finished sentences of the house's own words. */
+import { message } from '#texts';
 import { filled } from './fill-words.ts';
 import type { OrderWords } from './say-standing.ts';
 
@@ -16,7 +17,7 @@ export type Deed = {
   readonly abandon: string;
 };
 
-export const AS_BEFORE = 'the set stands as before this step';
+export const AS_BEFORE = message('the set stands as before this step');
 
 /** A deed as a template writes it; the names go in at the end, in one place. */
 export const deedOf = (

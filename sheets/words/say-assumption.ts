@@ -2,7 +2,7 @@
 import type { House } from '#house';
 import type { Assumption, CountOfKind } from '#orders';
 import { unreachable } from '#outcome';
-import { filled } from './fill-words.ts';
+import { message, phrase } from '#texts';
 import { sayMoment } from './say-moment.ts';
 import { bricksWords, sayForce } from './say-standing.ts';
 
@@ -12,78 +12,89 @@ const galleryOf = (id: string, { galleries }: Pick<House, 'galleries'>): string 
 const listed = (bricks: readonly CountOfKind[], house: House): string =>
   bricks.map(({ kind, count }) => bricksWords(count, kind, house)).join(', ');
 
-const SAID_BARE =
+const SAID_BARE = message(
   'Set {set} is taken to be bare on its low stop, pipe weight only, locked, in use and held by ' +
-  'nothing else, because you said so and not because anybody recorded it: look and count first.';
+    'nothing else, because you said so and not because anybody recorded it: look and count first.',
+);
 
-const AS_PLANNED =
+const AS_PLANNED = message(
   'Set {set} is taken to hang as the show plans it, with the planned bricks on, and not as ' +
-  'anybody recorded it: look and count first.';
+    'anybody recorded it: look and count first.',
+);
 
-const MASSES =
+const MASSES = message(
   'MASSES ARE TAKEN AS THEY ARE WRITTEN. WEIGH OR PULL-TEST FIRST: with every mass at its worst ' +
-  'no order was found{short}.';
+    'no order was found{short}.',
+);
 
-const IF_WEIGHED =
+const IF_WEIGHED = message(
   'The restraint is asked for because masses may be at their worst. As they are written none is ' +
-  'needed: weigh or pull-test, enter what was found, and ask again.';
+    'needed: weigh or pull-test, enter what was found, and ask again.',
+);
 
 /** A finished sentence in the words of the house. */
 export const sayAssumption = (assumption: Assumption, house: House): string => {
-  const say = (sentence: string, names: Readonly<Record<string, string>> = {}): string =>
-    filled(sentence, house, names);
   switch (assumption.is) {
     case 'recorded': {
       const { set, at, by } = assumption;
-      return say('Set {set} stands as recorded {at} by {by}: look first.', {
+      return phrase(house, 'Set {set} stands as recorded {at} by {by}: look first.', {
         set,
-        at: sayMoment(at),
+        at: sayMoment(at, house),
         by,
       });
     }
     case 'onStop':
-      return say('The batten is recorded a hand past its stop; it is taken to stand on it.');
+      return phrase(
+        house,
+        'The batten is recorded a hand past its stop; it is taken to stand on it.',
+      );
     case 'saidBare':
-      return say(SAID_BARE, { set: assumption.set });
+      return phrase(house, SAID_BARE, { set: assumption.set });
     case 'asPlanned':
-      return say(AS_PLANNED, { set: assumption.set });
+      return phrase(house, AS_PLANNED, { set: assumption.set });
     case 'asTheOrderWrites': {
       const { set } = assumption;
-      return say('Set {set} stands as the order itself writes it, whatever the record says.', {
-        set,
-      });
+      return phrase(
+        house,
+        'Set {set} stands as the order itself writes it, whatever the record says.',
+        {
+          set,
+        },
+      );
     }
     case 'bricksBack': {
       const { set, bricks } = assumption;
       const names = { set, bricks: listed(bricks, house) };
-      return say(
+      return phrase(
+        house,
         'The record has {bricks} on the arbor of set {set}: taken to lie where the order takes ' +
           'them. Bring them there and count them first.',
         names,
       );
     }
     case 'stockNotCounted':
-      return say('{gallery}: no loose bricks are counted there, so none are taken.', {
+      return phrase(house, '{gallery}: no loose bricks are counted there, so none are taken.', {
         gallery: galleryOf(assumption.gallery, house),
       });
     case 'stockKept': {
       const { gallery, kept } = assumption;
       const each = kept.map((held) => `${listed([held], house)} (${held.for})`).join(', ');
-      return say('{gallery}: kept for other work and not taken: {kept}.', {
+      return phrase(house, '{gallery}: kept for other work and not taken: {kept}.', {
         gallery: galleryOf(gallery, house),
         kept: each,
       });
     }
     case 'steelWithPipeWeight':
-      return say('Set {set} is to hang on steel with pipe weight only, no show bricks.', {
+      return phrase(house, 'Set {set} is to hang on steel with pipe weight only, no show bricks.', {
         set: assumption.set,
       });
     case 'noRestraintIfWeighed':
-      return say(IF_WEIGHED);
+      return phrase(house, IF_WEIGHED);
     case 'massesAsWritten': {
       const { byN } = assumption;
-      const short = byN === null ? '' : `, short by ${sayForce(byN, house, 'up')}`;
-      return say(MASSES, { short });
+      const short =
+        byN === null ? '' : phrase(house, ', short by {by}', { by: sayForce(byN, house, 'up') });
+      return phrase(house, MASSES, { short });
     }
     default:
       return unreachable(assumption);

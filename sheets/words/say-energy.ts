@@ -19,6 +19,6 @@ export const energyWords = (
   return filled('{size}, as {bricks} let fall {fall}', house, {
     size,
     bricks: bricksWords(fall.count, fall.kind, house),
-    fall: formatLength(metres(fall.fallM), house.units, { round: 'up' }),
+    fall: formatLength(metres(fall.fallM), house, { round: 'up' }),
   });
 };

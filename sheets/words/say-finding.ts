@@ -1,9 +1,11 @@
 /** What a rule said of the assessment, as a sentence in the house's words and units. */
+
 import type { Finding, Level, Measure } from '#findings';
 import type { House } from '#house';
 import { assert, unreachable } from '#outcome';
 import { GRAVITY } from '#quantities';
 import { ruleOf } from '#rules';
+import { ENGLISH, phrase, type Voice } from '#texts';
 import { sayMeasure } from './say-measure.ts';
 import { isMoment, sayMoment } from './say-moment.ts';
 import { inHouseWords } from './trade-translation.ts';
@@ -16,14 +18,14 @@ export type SaidFinding = {
   readonly level: Level;
 };
 
-export const levelWord = (level: Level): string => {
+export const levelWord = (level: Level, voice: Voice = ENGLISH): string => {
   switch (level) {
     case 'note':
       return '';
     case 'caution':
-      return 'Caution';
+      return phrase(voice, 'Caution');
     case 'stop':
-      return 'Danger';
+      return phrase(voice, 'Danger');
     default:
       return unreachable(level);
   }
@@ -54,7 +56,7 @@ const OUR_WORDS: ReadonlySet<string> = new Set([
 
 const factWords = (name: string, fact: Measure | string, house: House): string => {
   if (typeof fact !== 'string') return sayMeasure(fact, house);
-  if (isMoment(fact)) return sayMoment(fact);
+  if (isMoment(fact)) return sayMoment(fact, house);
   return OUR_WORDS.has(name) ? afterName(fact, house) : fact;
 };
 
@@ -113,7 +115,7 @@ export const sayFinding = (
   return {
     title: inHouseWords(rule.title, house),
     sentence,
-    word: levelWord(finding.level),
+    word: levelWord(finding.level, house),
     level: finding.level,
   };
 };

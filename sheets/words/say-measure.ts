@@ -3,6 +3,7 @@ import type { Measure } from '#findings';
 import type { House } from '#house';
 import type { Rounding } from '#quantities';
 import { formatImbalance, formatQuantity, newtons } from '#quantities';
+import { imbalanceWords } from '#texts';
 
 export type SayOptions = {
   /** Loads `up`, limits and margins `down`, everything else to the nearest. */
@@ -39,11 +40,11 @@ export const sayMeasure = (
   if (kind === 'duration' && value >= A_MONTH_S) return sayDays(value, round);
   if (kind === 'duration' && value >= HOUR_S) return sayHours(value, round);
   return kind === 'imbalance'
-    ? formatImbalance(newtons(value), house.units, {
-        words: house.words === 'US' ? 'us' : 'uk',
+    ? formatImbalance(newtons(value), house, {
+        words: imbalanceWords(house),
         // An imbalance is a load; only where parts must add up does it go to the nearest.
         round: style === 'fine' && round === 'nearest' ? 'nearest' : 'up',
         style,
       })
-    : formatQuantity(kind, value, house.units, { round, style });
+    : formatQuantity(kind, value, house, { round, style });
 };

@@ -1,25 +1,34 @@
 /** What the search says of itself. That none exists and that none was found never share words. */
+
 import type { House } from '#house';
 import { unreachable } from '#outcome';
 import type { BrokenRule, OrderPlan, RestraintNeeded, SmallestChange } from '#sequence';
 import type { Standing } from '#state';
+import { message, phrase, phraseCount } from '#texts';
 import { height, loadMass } from './say-set.ts';
 import { sayForce } from './say-standing.ts';
-import { inHouseWords } from './trade-translation.ts';
 
 /** Sentences, the one that matters most first; `start` is where the search began. */
 export const sayPlan = (plan: OrderPlan, house: House, start: Standing): readonly string[] => {
-  if ('stopped' in plan) return [`None found in ${plan.stopped.searched} states: stop and ask.`];
+  if ('stopped' in plan)
+    return [
+      phrase(house, 'None found in {searched} states: stop and ask.', {
+        searched: plan.stopped.searched,
+      }),
+    ];
   if ('none' in plan) return noneWords(plan.none, house, start);
   const { searched, optimal, restraint } = plan.found;
-  const best = optimal ? 'by its own measure no order is better' : 'a better order may exist';
+  const best = optimal
+    ? phrase(house, 'by its own measure no order is better')
+    : phrase(house, 'a better order may exist');
   return [
     ...(restraint === null ? [] : neededWords(restraint, house)),
-    `Searched ${statesWords(searched)}: ${best}.`,
+    phrase(house, 'Searched {states}: {best}.', { states: statesWords(searched, house), best }),
   ];
 };
 
-const statesWords = (count: number): string => (count === 1 ? '1 state' : `${count} states`);
+const statesWords = (count: number, house: House): string =>
+  phraseCount(house, count, ['{count} state', '{count} states']);
 
 type None = Extract<OrderPlan, { readonly none: unknown }>['none'];
 
@@ -28,48 +37,70 @@ const noneWords = (none: None, house: House, start: Standing): readonly string[]
   const isStart = rule === 'HOLD' && searched === 1 && atHeight === start.height;
   const head =
     searched === 0
-      ? 'No order: what is asked for cannot be.'
-      : `None exists (all ${statesWords(searched)} searched).`;
+      ? phrase(house, 'No order: what is asked for cannot be.')
+      : phrase(house, 'None exists (all {states} searched).', {
+          states: statesWords(searched, house),
+        });
   const isEnd = rule === 'HOLD' && searched === 2 && atHeight !== null;
   const why = isStart
-    ? 'Nothing rated holds the set as it stands. Make it hold first, then ask again.'
+    ? phrase(house, 'Nothing rated holds the set as it stands. Make it hold first, then ask again.')
     : isEnd
-      ? 'Nothing rated holds the set as it is to stand in the end, however one comes there.'
-      : RULE_WORDS[rule];
-  const at = atHeight === null ? '' : ` With the batten at ${height(atHeight, house)}.`;
-  const by = byN === null ? '' : ` Short by ${sayForce(byN, house, 'up')}.`;
+      ? phrase(
+          house,
+          'Nothing rated holds the set as it is to stand in the end, however one comes there.',
+        )
+      : phrase(house, RULE_WORDS[rule]);
+  const at =
+    atHeight === null
+      ? ''
+      : phrase(house, ' With the batten at {atHeight}.', { atHeight: height(atHeight, house) });
+  const by =
+    byN === null ? '' : phrase(house, ' Short by {byN}.', { byN: sayForce(byN, house, 'up') });
   const change =
     smallestChange === null
-      ? 'No small change was found after which one exists.'
-      : `Smallest change after which one exists: ${changeWords(smallestChange, house)}.`;
-  return [`${head} ${inHouseWords(why + at, house)}${by} [${rule}]`, inHouseWords(change, house)];
+      ? phrase(house, 'No small change was found after which one exists.')
+      : phrase(house, 'Smallest change after which one exists: {change}.', {
+          change: changeWords(smallestChange, house),
+        });
+  return [`${head} ${why}${at}${by} [${rule}]`, change];
 };
 
 const RULE_WORDS: Readonly<Record<BrokenRule, string>> = {
-  HOLD: 'Somewhere on every way nothing rated holds the set.',
-  REACH: 'Bricks that have to be handled are out of reach of every gallery.',
-  STOCK: 'The galleries do not have the bricks that it takes.',
-  ROD: 'The bricks are higher than the rods take.',
-  MASS: 'The bricks are heavier than the arbor may carry.',
-  TRAVEL: 'The batten does not go where it is wanted.',
-  SERVICE: 'The set is out of use, or is to hang on steel of which no rating is given.',
-  GOAL: 'It is asked for items, bricks or a height that the set does not have.',
+  HOLD: message('Somewhere on every way nothing rated holds the set.'),
+  REACH: message('Bricks that have to be handled are out of reach of every gallery.'),
+  STOCK: message('The galleries do not have the bricks that it takes.'),
+  ROD: message('The bricks are higher than the rods take.'),
+  MASS: message('The bricks are heavier than the arbor may carry.'),
+  TRAVEL: message('The batten does not go where it is wanted.'),
+  SERVICE: message('The set is out of use, or is to hang on steel of which no rating is given.'),
+  GOAL: message('It is asked for items, bricks or a height that the set does not have.'),
 };
+
+const GOING = { in: message('in'), out: message('out') } as const;
 
 const wantedWords = (
   { resists, rated, from, to }: Omit<RestraintNeeded, 'refutedStates'>,
   house: House,
 ): string =>
-  `something that resists the batten going ${resists}, rated ${sayForce(rated, house, 'up')} ` +
-  `or more, with the batten from ${height(from, house)} to ${height(to, house)}`;
+  phrase(
+    house,
+    'something that resists the batten going {resists}, rated {rated} ' +
+      'or more, with the batten from {from} to {to}',
+    {
+      resists: phrase(house, GOING[resists]),
+      rated: sayForce(rated, house, 'up'),
+      from: height(from, house),
+      to: height(to, house),
+    },
+  );
 
 const neededWords = (restraint: RestraintNeeded, house: House): readonly string[] => [
-  inHouseWords(`RESTRAINT NEEDED: ${wantedWords(restraint, house)}.`, house),
-  inHouseWords(
-    'A wish and not a leave: it waits for batten, lift lines, blocks, arbor, line and anchor to ' +
-      'be checked at that load. ' +
-      `One step less finds no order (${statesWords(restraint.refutedStates)} searched).`,
+  phrase(house, 'RESTRAINT NEEDED: {wanted}.', { wanted: wantedWords(restraint, house) }),
+  phrase(
     house,
+    'A wish and not a leave: it waits for batten, lift lines, blocks, arbor, line and anchor to ' +
+      'be checked at that load. One step less finds no order ({states} searched).',
+    { states: statesWords(restraint.refutedStates, house) },
   ),
 ];
 
@@ -78,22 +109,29 @@ const changeWords = (change: SmallestChange, house: House): string => {
     case 'restraint':
       return wantedWords(change, house);
     case 'tolerances':
-      return `masses known to ${Math.floor(change.share * 100)} % of their tolerances, by weighing`;
+      return phrase(house, 'masses known to {floor} % of their tolerances, by weighing', {
+        floor: Math.floor(change.share * 100),
+      });
     case 'higher':
-      return `riggers who reach the batten up to ${height(change.to, house)}`;
+      return phrase(house, 'riggers who reach the batten up to {to}', {
+        to: height(change.to, house),
+      });
     case 'lower':
-      return `riggers who reach the batten down to ${height(change.to, house)}`;
+      return phrase(house, 'riggers who reach the batten down to {to}', {
+        to: height(change.to, house),
+      });
     case 'stock':
-      return 'enough bricks at the galleries';
+      return phrase(house, 'enough bricks at the galleries');
     case 'gallery':
-      return (
-        `bricks handled with the batten from ${height(change.from, house)} to ` +
-        `${height(change.to, house)}, where no gallery reaches now`
+      return phrase(
+        house,
+        'bricks handled with the batten from {from} to {to}, where no gallery reaches now',
+        { from: height(change.from, house), to: height(change.to, house) },
       );
     case 'rod':
-      return `rods that take ${height(change.by, house)} more`;
+      return phrase(house, 'rods that take {by} more', { by: height(change.by, house) });
     case 'arbor':
-      return `an arbor that may weigh ${loadMass(change.by, house)} more`;
+      return phrase(house, 'an arbor that may weigh {by} more', { by: loadMass(change.by, house) });
     default:
       return unreachable(change);
   }

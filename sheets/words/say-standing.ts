@@ -1,9 +1,12 @@
 /** How a set stands in the middle of an order: balance, plates, what holds it, who keeps away. */
+
 import type { House } from '#house';
 import { unreachable } from '#outcome';
 import { GRAVITY } from '#quantities';
 import type { OrderState } from '#rules';
 import type { OrderPhysics, Restraint, Standing, WorkZone } from '#state';
+import { message, phrase, phraseCount } from '#texts';
+import { HOLDS } from './engine-words.ts';
 import { filled } from './fill-words.ts';
 import { sayMeasure } from './say-measure.ts';
 import { height, loadMass } from './say-set.ts';
@@ -39,10 +42,15 @@ export const balanceWords = (
   { house, isDoubtTried }: Pick<OrderWords, 'house' | 'isDoubtTried'>,
 ): string => {
   const { lowN, highN, doubtN } = state.imbalance;
-  const doubt = isDoubtTried ? `, give or take ${loadMass(doubtN / GRAVITY, house)}` : '';
+  const doubt = isDoubtTried
+    ? phrase(house, ', give or take {doubtN}', { doubtN: loadMass(doubtN / GRAVITY, house) })
+    : '';
   if (!isInContact(state)) return `${sayImbalance(highN, house)}${doubt}`;
-  const ends = `${sayImbalance(lowN, house)} and ${sayImbalance(highN, house)}`;
-  return `between ${ends}${doubt}, as the piece rests`;
+  const ends = phrase(house, '{imbalance} and {imbalance2}', {
+    imbalance: sayImbalance(lowN, house),
+    imbalance2: sayImbalance(highN, house),
+  });
+  return phrase(house, 'between {ends}{doubt}, as the piece rests', { ends, doubt });
 };
 
 const brickName = (kind: string, { brickKinds }: Pick<House, 'brickKinds'>): string =>
@@ -76,52 +84,69 @@ export const platesWords = ({ stack }: Pick<Standing, 'stack'>, house: House): s
     ...(pipe === '' ? [] : [filled('{pipe} of pipe weight', house, { pipe })]),
     ...(listed('show') === '' ? [] : [listed('show')]),
   ];
-  const sentence = total === 1 ? '1 plate on the arbor: {groups}' : '{total} plates: {groups}';
-  return filled(sentence, house, { total: `${total}`, groups: groups.join('; ') });
+  return phraseCount(house, total, ['1 plate on the arbor: {groups}', '{count} plates: {groups}'], {
+    groups: groups.join('; '),
+  });
 };
 
 /** `against going out: the rope lock` of the judge, or a balance or a rest, as a sentence. */
-const heldSentence = (heldBy: string): string =>
-  heldBy.startsWith('against ') ? `Held ${heldBy.replaceAll(': ', ' by ')}.` : `Held by ${heldBy}.`;
+const heldSentence = (heldBy: string, house: House): string => {
+  if (!heldBy.startsWith('against '))
+    return phrase(house, 'Held by {hold}.', { hold: turned(heldBy, house) });
+  const ways = heldBy.split('; ').map((each) => {
+    const [way = '', hold = ''] = each.split(': ');
+    return way.endsWith(' in')
+      ? phrase(house, 'against going in by {hold}', { hold: turned(hold, house) })
+      : phrase(house, 'against going out by {hold}', { hold: turned(hold, house) });
+  });
+  return phrase(house, 'Held {ways}.', { ways: ways.join('; ') });
+};
+
+const turned = (hold: string, house: House): string =>
+  HOLDS.has(hold) ? phrase(house, hold) : filled(hold, house);
 
 /** What the judge found to hold it, and whether that leans on the lock past its planning limit. */
 export const heldWords = ({ heldBy, limit, standing }: OrderState, house: House): string => {
-  const held = filled(heldSentence(heldBy), house);
+  const held = heldSentence(heldBy, house);
   if (limit !== 'nominal') return held;
   const isClosed = standing.closed.some(({ zone }) => zone === 'run');
-  const path = isClosed ? 'nobody in its path.' : 'close the run before anything is done.';
-  return `${held} ${filled(`Past the planning limit of the lock: ${path}`, house)}`;
+  const path = isClosed
+    ? phrase(house, 'nobody in its path.')
+    : phrase(house, 'close the run before anything is done.');
+  return `${held} ${phrase(house, 'Past the planning limit of the lock: {path}', { path })}`;
 };
 
 const RESTRAINT_NAMES: Readonly<Record<Restraint['kind'], string>> = {
-  bullLine: 'bull line',
-  arborSling: 'sling on the arbor',
-  stands: 'stands under the batten',
-  winch: 'winch on the hand line',
-  choke: 'choke on the hand line',
-  deadHangSteel: 'steel to hang the set on',
-  pinnedPiece: 'pin that ties the piece down',
+  bullLine: message('bull line'),
+  arborSling: message('sling on the arbor'),
+  stands: message('stands under the batten'),
+  winch: message('winch on the hand line'),
+  choke: message('choke on the hand line'),
+  deadHangSteel: message('steel to hang the set on'),
+  pinnedPiece: message('pin that ties the piece down'),
 };
 
 export const restraintName = ({ kind }: Pick<Restraint, 'kind'>, house: House): string =>
   filled(RESTRAINT_NAMES[kind], house);
 
 const WAYS = {
-  in: 'against coming in',
-  out: 'against going out',
-  both: 'both ways',
+  in: message('against coming in'),
+  out: message('against going out'),
+  both: message('both ways'),
 } as const satisfies Record<Restraint['resists'], string>;
 
 /** `bull line against going out, rated 55 lbf or more, 25'-3" to 25'-8"`. */
 export const restraintWords = (restraint: Restraint, house: House): string => {
   const { resists, rating, from, to } = restraint;
   const rated =
-    rating === null ? 'rating not given' : `rated ${sayForce(rating, house, 'up')} or more`;
+    rating === null
+      ? phrase(house, 'rating not given')
+      : phrase(house, 'rated {rating} or more', { rating: sayForce(rating, house, 'up') });
   const span =
     from === null || to === null
-      ? 'heights not given'
-      : `from ${height(from, house)} to ${height(to, house)}`;
-  return `${restraintName(restraint, house)} ${WAYS[resists]}, ${rated}, ${span}`;
+      ? phrase(house, 'heights not given')
+      : phrase(house, 'from {from} to {to}', { from: height(from, house), to: height(to, house) });
+  return `${restraintName(restraint, house)} ${phrase(house, WAYS[resists])}, ${rated}, ${span}`;
 };
 
 export const galleryName = (id: string, { physics }: Pick<OrderWords, 'physics'>): string =>
@@ -130,9 +155,11 @@ export const galleryName = (id: string, { physics }: Pick<OrderWords, 'physics'>
 export const zoneName = (zone: WorkZone, words: OrderWords): string => {
   switch (zone.zone) {
     case 'run':
-      return `the run of set ${words.physics.set}`;
+      return phrase(words.house, 'the run of set {set}', { set: words.physics.set });
     case 'drop':
-      return `the drop zone of the ${galleryName(zone.gallery, words)}`;
+      return phrase(words.house, 'the drop zone of the {galleryName}', {
+        galleryName: galleryName(zone.gallery, words),
+      });
     default:
       return unreachable(zone);
   }
@@ -140,4 +167,4 @@ export const zoneName = (zone: WorkZone, words: OrderWords): string => {
 
 /** `its run`, `drop zone of the Mid loading gallery`: where the set is named round it. */
 export const zoneShort = (zone: WorkZone, words: OrderWords): string =>
-  zone.zone === 'run' ? 'its run' : zoneName(zone, words).replace(/^the /, '');
+  zone.zone === 'run' ? phrase(words.house, 'its run') : zoneName(zone, words).replace(/^the /, '');

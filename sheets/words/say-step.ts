@@ -3,6 +3,7 @@
 import type { StepBetween } from '#orders';
 import { unreachable } from '#outcome';
 import type { Standing, Step } from '#state';
+import { message, phrase } from '#texts';
 import type { Deed } from './deed.ts';
 import { filled } from './fill-words.ts';
 import { onTheWay } from './on-the-way.ts';
@@ -48,7 +49,11 @@ const wayWords = (
     ...(way.highN > highN && way.highN > 0 ? [sayImbalance(way.highN, words.house)] : []),
   ];
   if (worse.length === 0) return [];
-  return [filled('On the way up to {worse}.', words.house, { worse: worse.join(' and ') })];
+  return [
+    filled('On the way up to {worse}.', words.house, {
+      worse: worse.join(phrase(words.house, ' and ')),
+    }),
+  ];
 };
 
 const standsWords = ({ after }: StepBetween, words: OrderWords): readonly string[] => {
@@ -69,12 +74,12 @@ const expectWords = (between: StepBetween, words: OrderWords): readonly string[]
   switch (step.act) {
     case 'close':
     case 'reopen':
-      return ['The set stands as before.'];
+      return [phrase(words.house, 'The set stands as before.')];
     case 'fly':
       return [...standsWords(between, words), ...wayWords(step, between, words)];
     case 'rig':
     case 'unrig':
-      return ['The set does not move.', heldWords(between.after, words.house)];
+      return [phrase(words.house, 'The set does not move.'), heldWords(between.after, words.house)];
     case 'attach':
     case 'takeUp':
     case 'rest':
@@ -94,18 +99,18 @@ const pauseWords = (
   { after }: StepBetween,
   { house, areFaultsTried = false }: OrderWords,
 ): SaidStep['pause'] => {
-  const no = (words: string) => ({ isHoldPoint: false, words: filled(words, house) });
+  const no = (words: string) => ({ isHoldPoint: false, words });
   if (isInContact(after)) {
-    return no('No hold point: its rest stays manned.');
+    return no(phrase(house, 'No hold point: its rest stays manned.'));
   }
   if (after.limit === 'nominal') {
-    return no('No hold point: the zone stays closed and empty.');
+    return no(phrase(house, 'No hold point: the zone stays closed and empty.'));
   }
   const kept = after.standing.restraints.some(
     ({ kind }) => kind === 'choke' || kind === 'bullLine',
   );
-  if (kept) return no('No hold point: whoever leads the restraint stays at it.');
-  if (!areFaultsTried) return no('No hold point: no single fault was tried here.');
+  if (kept) return no(phrase(house, 'No hold point: whoever leads the restraint stays at it.'));
+  if (!areFaultsTried) return no(phrase(house, 'No hold point: no single fault was tried here.'));
   return {
     isHoldPoint: true,
     words: filled('HOLD POINT: it may wait here, locked, ringed and tagged.', house),
@@ -113,9 +118,13 @@ const pauseWords = (
 };
 
 const CLEAR = {
-  bricks: 'While a brick is in hand nobody is at the rail, in the arbor well or on a level below.',
-  move: 'While it moves nobody is under the batten or in line with the arbor.',
-  items: 'While a piece is tied on or off riggers stand beside the batten, and nobody under it.',
+  bricks: message(
+    'While a brick is in hand nobody is at the rail, in the arbor well or on a level below.',
+  ),
+  move: message('While it moves nobody is under the batten or in line with the arbor.'),
+  items: message(
+    'While a piece is tied on or off riggers stand beside the batten, and nobody under it.',
+  ),
 } as const;
 
 const clearOf = (step: Step): string | null => {
@@ -155,7 +164,7 @@ const closedDuring = ({ step, before, after }: StepBetween): Standing['closed'] 
 const zoneWords = (between: StepBetween, words: OrderWords): string => {
   const closed = closedDuring(between).map((zone) => zoneShort(zone, words));
   return closed.length === 0
-    ? 'No zone is closed.'
+    ? phrase(words.house, 'No zone is closed.')
     : filled('Closed and kept: {zones}.', words.house, { zones: closed.join('; ') });
 };
 

@@ -1,6 +1,8 @@
 /** A formula twice, as symbols and with the numbers put in, with its result and its limit. */
+
 import type { Measure, Term, Working } from '#findings';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import { sayMeasure } from './say-measure.ts';
 import { inHouseWords } from './trade-translation.ts';
 
@@ -31,7 +33,7 @@ const said = (value: Measure | null, house: House): string => {
   if (value === null) return UNKNOWN;
   const fine = { style: 'fine' } as const;
   if (value.kind === 'imbalance' || value.value >= 0) return sayMeasure(value, house, fine);
-  return `less ${sayMeasure(sizeOf(value), house, fine)}`;
+  return phrase(house, 'less {sizeOf}', { sizeOf: sayMeasure(sizeOf(value), house, fine) });
 };
 
 /**
@@ -64,7 +66,12 @@ export const sayWorking = (working: Working, house: House): SaidWorking => {
   const { formula, terms, result, limit, source, omits } = working;
   const fine = { round: 'down', style: 'fine' } as const;
   const limitWords =
-    limit === null ? null : `limit ${sayMeasure(limit.value, house, fine)} (${limit.source})`;
+    limit === null
+      ? null
+      : phrase(house, 'limit {measure} ({source})', {
+          measure: sayMeasure(limit.value, house, fine),
+          source: limit.source,
+        });
   return {
     title: inHouseWords(working.title, house),
     symbols: `${result.symbol} = ${formula}`,

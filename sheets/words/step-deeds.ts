@@ -3,6 +3,7 @@
 import type { StepBetween } from '#orders';
 import { unreachable } from '#outcome';
 import type { Step } from '#state';
+import { message, phrase } from '#texts';
 import { brickDeed } from './brick-deeds.ts';
 import { AS_BEFORE, type Deed, deedOf } from './deed.ts';
 import { easeDeed, flyDeed } from './move-deeds.ts';
@@ -43,9 +44,13 @@ type ItemStep = Extract<Step, { readonly act: 'attach' | 'takeUp' | 'rest' | 're
 type ItemWords = Pick<Deed, 'does' | 'stopIf' | 'abandon'> & { readonly said: string };
 
 const ON: Readonly<Record<Extract<ItemStep, { act: 'attach' }>['as'], string>> = {
-  attachedSlack: 'Tie {item} to the batten with its picks slack; it stays lying on the deck.',
-  attachedResting: 'Tie {item} to the batten with its picks tight; it stays on what it rests on.',
-  flying: 'Tie {item} to the batten so that it hangs.',
+  attachedSlack: message(
+    'Tie {item} to the batten with its picks slack; it stays lying on the deck.',
+  ),
+  attachedResting: message(
+    'Tie {item} to the batten with its picks tight; it stays on what it rests on.',
+  ),
+  flying: message('Tie {item} to the batten so that it hangs.'),
 };
 
 const itemWords = (step: ItemStep): ItemWords => {
@@ -53,30 +58,30 @@ const itemWords = (step: ItemStep): ItemWords => {
     case 'attach':
       return {
         does: ON[step.as],
-        said: '{item} on',
-        stopIf: 'the batten stirs, or a pick is not where its card has it',
-        abandon: `Take {item} off again and bring it away: ${AS_BEFORE}.`,
+        said: message('{item} on'),
+        stopIf: message('the batten stirs, or a pick is not where its card has it'),
+        abandon: message('Take {item} off again and bring it away: {before}.'),
       };
     case 'takeUp':
       return {
-        does: 'Draw the picks of {item} tight; it stays on what it rests on.',
-        said: 'picks of {item} tight',
-        stopIf: '{item} lifts or slides, or the batten stirs',
-        abandon: `Let the picks off slack again: ${AS_BEFORE}.`,
+        does: message('Draw the picks of {item} tight; it stays on what it rests on.'),
+        said: message('picks of {item} tight'),
+        stopIf: message('{item} lifts or slides, or the batten stirs'),
+        abandon: message('Let the picks off slack again: {before}.'),
       };
     case 'rest':
       return {
-        does: 'Put rated rests under {item} where it stands, and man them.',
-        said: '{item} on its rest',
-        stopIf: 'the rest gives or rolls, or {item} slides',
-        abandon: `Leave {item} hanging, lock closed, ring on: ${AS_BEFORE}.`,
+        does: message('Put rated rests under {item} where it stands, and man them.'),
+        said: message('{item} on its rest'),
+        stopIf: message('the rest gives or rolls, or {item} slides'),
+        abandon: message('Leave {item} hanging, lock closed, ring on: {before}.'),
       };
     case 'release':
       return {
-        does: 'Hold {item}, then untie it from the batten and bring it away.',
-        said: '{item} off',
-        stopIf: '{item} is not held by itself, or the batten lifts',
-        abandon: `Leave {item} tied on, and tie again what is open: ${AS_BEFORE}.`,
+        does: message('Hold {item}, then untie it from the batten and bring it away.'),
+        said: message('{item} off'),
+        stopIf: message('{item} is not held by itself, or the batten lifts'),
+        abandon: message('Leave {item} tied on, and tie again what is open: {before}.'),
       };
     default:
       return unreachable(step);
@@ -91,13 +96,18 @@ const itemDeed = (step: ItemStep, { before }: StepBetween, words: OrderWords): D
       where: 'on the deck, batten at {at}; hands beside the tube, not below it',
       does,
       stopIf,
-      call: ['Lead', `Set {set}: ${said}.`],
-      answer: ['Deck lead', `Set {set}: ${said}. Locked and ringed.`],
-      done: `Set {set}: ${said}, hands off.`,
+      call: ['Lead', 'Set {set}: {said}.'],
+      answer: ['Deck lead', 'Set {set}: {said}. Locked and ringed.'],
+      done: 'Set {set}: {said}, hands off.',
       abandon,
     },
     words,
-    { item: words.nameOf(step.item), at: height(before.standing.height, words.house) },
+    {
+      item: words.nameOf(step.item),
+      at: height(before.standing.height, words.house),
+      said: phrase(words.house, said, { item: words.nameOf(step.item) }),
+      before: phrase(words.house, AS_BEFORE),
+    },
   );
 };
 
@@ -110,8 +120,8 @@ const zoneDeed = ({ act, zone }: ZoneStep, words: OrderWords): Deed => {
       {
         who: 'A marshal named for it, who takes no other job',
         where: 'at the edge of it',
-        does: 'Clear {zone}, close it, keep it closed.',
-        stopIf: 'anybody is still in it, or comes into it',
+        does: message('Clear {zone}, close it, keep it closed.'),
+        stopIf: message('anybody is still in it, or comes into it'),
         call: ['Lead', 'Set {set}: close {zone}.'],
         answer: ['Marshal', 'Set {set}: close {zone}. Closed, nobody in it.'],
         done: 'Set {set}: marshal at the edge.',
@@ -125,8 +135,8 @@ const zoneDeed = ({ act, zone }: ZoneStep, words: OrderWords): Deed => {
     {
       who: 'Its marshal, on the word of the lead and of nobody else',
       where: 'at the edge of it',
-      does: 'Reopen {zone}.',
-      stopIf: 'a brick is in hand, the set moves, or the lock is not closed and ringed',
+      does: message('Reopen {zone}.'),
+      stopIf: message('a brick is in hand, the set moves, or the lock is not closed and ringed'),
       call: ['Lead', 'Set {set}: reopen {zone}.'],
       answer: ['Marshal', 'Set {set}: reopen {zone}. Open.'],
       done: 'Set {set}: marshal free.',

@@ -3,6 +3,7 @@
 import type { StepBetween } from '#orders';
 import { unreachable } from '#outcome';
 import type { Step } from '#state';
+import { message } from '#texts';
 import { filled } from './fill-words.ts';
 import { isIn } from './move-deeds.ts';
 import { height } from './say-set.ts';
@@ -17,33 +18,33 @@ import {
 const sentenceFor = (step: Step, between: StepBetween): string => {
   switch (step.act) {
     case 'attach':
-      return 'Tie on {item}';
+      return message('Tie on {item}');
     case 'takeUp':
-      return 'Take up {item}';
+      return message('Take up {item}');
     case 'rest':
-      return 'Rest {item}';
+      return message('Rest {item}');
     case 'release':
-      return 'Untie {item}';
+      return message('Untie {item}');
     case 'add':
-      return 'Put on {bricks}, {gallery}';
+      return message('Put on {bricks}, {gallery}');
     case 'remove':
-      return 'Take off {bricks}, {gallery}';
+      return message('Take off {bricks}, {gallery}');
     case 'fly':
-      return isIn(step, between) ? 'In to {to}' : 'Out to {to}';
+      return isIn(step, between) ? message('In to {to}') : message('Out to {to}');
     case 'rig':
-      return 'Rig the {restraint}';
+      return message('Rig the {restraint}');
     case 'unrig':
-      return 'Take off the {restraint}';
+      return message('Take off the {restraint}');
     case 'hangOnSteel':
-      return 'Hang it on steel';
+      return message('Hang it on steel');
     case 'takeOffSteel':
-      return 'Take it off the steel';
+      return message('Take it off the steel');
     case 'close':
-      return 'Close {zone}';
+      return message('Close {zone}');
     case 'reopen':
-      return 'Reopen {zone}';
+      return message('Reopen {zone}');
     case 'ease':
-      return 'Ease it off its stop';
+      return message('Ease it off its stop');
     default:
       return unreachable(step);
   }

@@ -57,11 +57,11 @@ describe('figures for an engineer', () => {
   });
 
   it('never make a factor larger or a sag smaller', () => {
-    expect(timesWords(7.99)).toBe('7.9');
-    expect(timesWords(7.6)).toBe('7.6');
-    expect(onePartIn(1 / 239.6)).toBe('1/239');
-    expect(onePartIn(1 / 240)).toBe('1/240');
-    expect(onePartIn(0)).toBe('none');
+    expect(timesWords(7.99, us)).toBe('7.9');
+    expect(timesWords(7.6, us)).toBe('7.6');
+    expect(onePartIn(1 / 239.6, us)).toBe('1/239');
+    expect(onePartIn(1 / 240, us)).toBe('1/240');
+    expect(onePartIn(0, us)).toBe('none');
   });
 
   it('type the powers that the face of the sheets has not', () => {
@@ -73,13 +73,13 @@ describe('grounds of a value', () => {
   const say = (value: number): string => `${value} lbf`;
 
   it('stand behind it, and a value that nobody knows says why', () => {
-    expect(withGrounds(known(5, { basis: 'houseRule', source: 'plan' }), say)).toBe(
+    expect(withGrounds(known(5, { basis: 'houseRule', source: 'plan' }), us, say)).toBe(
       '5 lbf (house rule: plan)',
     );
-    expect(withGrounds(known(5, { basis: 'measured', source: 'measured on site' }), say)).toBe(
+    expect(withGrounds(known(5, { basis: 'measured', source: 'measured on site' }), us, say)).toBe(
       '5 lbf (measured on site)',
     );
-    expect(withGrounds(unknownValue('not surveyed'), say)).toBe('not known (not surveyed)');
-    expect(withGrounds(unknownValue(), say)).toBe('not known');
+    expect(withGrounds(unknownValue('not surveyed'), us, say)).toBe('not known (not surveyed)');
+    expect(withGrounds(unknownValue(), us, say)).toBe('not known');
   });
 });

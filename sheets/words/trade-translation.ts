@@ -1,53 +1,5 @@
-/** Sentences are written in the US words of the trade; a UK house reads its own. */
-import type { House } from '#house';
-
-/** Longest first, so that "pipe weight" is not read as something else. */
-const UK_WORDS: readonly (readonly [us: string, uk: string])[] = [
-  ['line set schedule', 'hanging plot'],
-  ['spreader plates', 'spreaders'],
-  ['spreader plate', 'spreader'],
-  ['tension block', 'tension pulley'],
-  ['plaster line', 'setting line'],
-  ['pipe weight', 'bar weight'],
-  ['lift lines', 'suspension wires'],
-  ['lift line', 'suspension wire'],
-  ['hand lines', 'hauling lines'],
-  ['hand line', 'hauling line'],
-  ['line sets', 'flying sets'],
-  ['line set', 'flying set'],
-  ['dead-hung', 'fixed'],
-  ['changeover', 'changeover'],
-  ['load-in', 'fit-up'],
-  ['battens', 'bars'],
-  ['batten', 'bar'],
-  ['arbors', 'cradles'],
-  ['arbor', 'cradle'],
-  ['bricks', 'weights'],
-  ['brick', 'weight'],
-  ['trims', 'deads'],
-  ['trim', 'dead'],
-  ['strike', 'get-out'],
-  ['deck', 'stage'],
-];
-
-const BY_US_WORD = new Map(UK_WORDS);
-const ANY_US_WORD = new RegExp(`\\b(${UK_WORDS.map(([us]) => us).join('|')})\\b`, 'gi');
-/** `{trim}` names a fact; it is filled in later and is no word to translate. */
-const PLACEHOLDER = /(\{[^}]*\})/;
-
-const likeCapital = (word: string, model: string): string =>
-  /^[A-Z]/.test(model) ? `${word.charAt(0).toUpperCase()}${word.slice(1)}` : word;
-
-const toUk = (text: string): string =>
-  text.replace(ANY_US_WORD, (found) =>
-    likeCapital(BY_US_WORD.get(found.toLowerCase()) ?? found, found),
-  );
+/** Sentences are written in the US words of the trade; each house reads its own. */
+import { inVoice, type Voice } from '#texts';
 
 /** Our own sentence in the words of the house. Names that people gave are never put through it. */
-export const inHouseWords = (sentence: string, { words }: Pick<House, 'words'>): string =>
-  words === 'US'
-    ? sentence
-    : sentence
-        .split(PLACEHOLDER)
-        .map((part) => (part.startsWith('{') ? part : toUk(part)))
-        .join('');
+export const inHouseWords = (sentence: string, voice: Voice): string => inVoice(voice, sentence);

@@ -1,8 +1,10 @@
 /** Why there is no order to work by, in sentences that a crew can act on. */
+
 import type { House } from '#house';
 import { type NotAsked, type WorkedOrder, whyNotPrinted } from '#orders';
 import type { Refusal } from '#outcome';
 import type { OrderVerdict } from '#rules';
+import { phrase } from '#texts';
 import { afterName, sayFinding } from './say-finding.ts';
 import { sayPlan } from './say-plan.ts';
 import { whyWords } from './why-words.ts';
@@ -15,25 +17,39 @@ const askedWords = (refusals: readonly Refusal[], house: House): readonly string
   const wrong = refusals.filter(({ found }) => found !== UNKNOWN);
   const known = needs.map(({ accepted }) => afterName(accepted, house)).join('; ');
   return [
-    ...(needs.length === 0 ? [] : [`Not known: ${known}.`]),
-    ...wrong.map(
-      ({ found, accepted }) =>
-        `${afterName(found, house)}; wanted is ${afterName(accepted, house)}.`,
+    ...(needs.length === 0 ? [] : [phrase(house, 'Not known: {known}.', { known })]),
+    ...wrong.map(({ found, accepted }) =>
+      phrase(house, '{afterName}; wanted is {afterName2}.', {
+        afterName: afterName(found, house),
+        afterName2: afterName(accepted, house),
+      }),
     ),
   ];
 };
 
 const judgeWords = ({ broken, refused }: OrderVerdict, house: House): readonly string[] => {
-  const at = (step: number): string => (step < 0 ? 'before the first step' : `at step ${step + 1}`);
+  const at = (step: number): string =>
+    step < 0
+      ? phrase(house, 'before the first step')
+      : phrase(house, 'at step {step}', { step: step + 1 });
   if (refused !== null) {
     const { found, accepted } = refused.refusal;
-    return [`The judge cannot replay it ${at(refused.step)}: ${found}; wanted is ${accepted}.`];
+    return [
+      phrase(house, 'The judge cannot replay it {at}: {found}; wanted is {accepted}.', {
+        at: at(refused.step),
+        found,
+        accepted,
+      }),
+    ];
   }
   if (broken === null) return [];
   const { sentence } = sayFinding(broken.finding, house);
   return [
-    `An order was found, and the judge refuses it ${at(broken.step)}: ${sentence} ` +
-      `[${broken.rule}]`,
+    phrase(house, 'An order was found, and the judge refuses it {at}: {sentence} ' + '[{rule}]', {
+      at: at(broken.step),
+      sentence,
+      rule: broken.rule,
+    }),
   ];
 };
 
@@ -44,9 +60,14 @@ export const sayWhyNoOrder = (asked: WorkedOrder | NotAsked, house: House): read
   if (!('found' in plan)) return sayPlan(plan, house, question.start.standing);
   const judged = judgeWords(order.verdict, house);
   if (judged.length > 0) return judged;
-  if (order.steps.length === 0) return ['Nothing is left to do: it stands as it is wanted.'];
+  if (order.steps.length === 0)
+    return [phrase(house, 'Nothing is left to do: it stands as it is wanted.')];
   const why = whyNotPrinted(order);
   return why === null
     ? []
-    : [`An order was found, and it is not printed: ${whyWords(why, house)}.`];
+    : [
+        phrase(house, 'An order was found, and it is not printed: {why}.', {
+          why: whyWords(why, house),
+        }),
+      ];
 };

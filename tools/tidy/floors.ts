@@ -34,6 +34,7 @@ export const ROOMS: readonly Room[] = [
   engine('quantities', 1),
   engine('numerics', 1),
   engine('findings', 2),
+  { name: 'texts', folder: 'texts', floor: 2, zone: 'pure', packages: [] },
   engine('house', 3),
   engine('show', 4),
   engine('state', 5),
@@ -83,6 +84,33 @@ export const ROOMS: readonly Room[] = [
     packages: ['fflate', 'fast-xml-parser'],
     // A table is what is written in a document, never what was worked out from it.
     not: ['takeoff', 'beam', 'lines', 'balance', 'motion', 'sequence', 'assessment', 'rules'],
+  },
+  // What two revisions say apart, in words; it judges neither.
+  {
+    name: 'differences',
+    folder: 'differences',
+    floor: 12,
+    zone: 'pure',
+    packages: [],
+    highest: 11,
+  },
+  // A show put on the sets of another house.
+  { name: 'fitting', folder: 'fitting', floor: 13, zone: 'pure', packages: [] },
+  // Opened by who chooses a language; the rooms that speak are given one, and open none.
+  {
+    name: 'languages',
+    folder: 'languages',
+    floor: 12,
+    zone: 'pure',
+    packages: ['@formatjs/icu-messageformat-parser'],
+    highest: 2,
+  },
+  {
+    name: 'archive',
+    folder: 'archive',
+    floor: 13,
+    zone: 'pure',
+    packages: ['fflate', 'zod'],
   },
   { name: 'print', folder: 'print', floor: 13, zone: 'node', packages: 'any' },
   { name: 'installation', folder: 'installation', floor: 13, zone: 'node', packages: 'any' },

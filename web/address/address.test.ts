@@ -23,6 +23,13 @@ describe('address', () => {
     '/house?at=trim%3Aplaying',
     '/house/plan?at=cue%3A5&show=vell',
     '/house/limits',
+    '/house/enter',
+    '/house/enter/rules?field=rules.lockLimit&house=kestlemere',
+    '/house/found/D1?house=kestlemere',
+    '/documents',
+    '/documents/bring-in?show=vell',
+    '/documents/take-out?at=trim%3Aplaying&house=kestlemere',
+    '/documents/show%3Avell?older=3&newer=5&house=kestlemere',
   ])('comes back as it was: %s', (url) => {
     expect(writeAddress(there(url))).toBe(url);
   });
@@ -34,6 +41,7 @@ describe('address', () => {
   it('says that it does not know a place, instead of showing another', () => {
     expect(there('/set').place).toEqual({ kind: 'nowhere', path: '/set' });
     expect(there('/house/cellar').place).toEqual({ kind: 'nowhere', path: '/house/cellar' });
+    expect(there('/house/plan/deck').place).toEqual({ kind: 'nowhere', path: '/house/plan/deck' });
     expect(there('/live').place).toEqual({ kind: 'nowhere', path: '/live' });
   });
 
@@ -41,6 +49,19 @@ describe('address', () => {
     const place = { kind: 'order', set: '9', job: null, from: null };
     expect(there('/order/9?job=juggle&from=here').place).toEqual(place);
     expect(there('/order').place).toEqual({ kind: 'nowhere', path: '/order' });
+  });
+
+  it('leaves revisions open that are none, and knows no documents without a kind', () => {
+    expect(there('/documents/show:vell?older=last&newer=0').place).toEqual({
+      kind: 'documents',
+      document: 'show:vell',
+      older: null,
+      newer: null,
+    });
+    expect(there('/documents/cellar').place).toEqual({
+      kind: 'nowhere',
+      path: '/documents/cellar',
+    });
   });
 
   it('keeps a broken escape as it was typed', () => {

@@ -5,8 +5,11 @@ import { unreachable } from '#outcome';
 export type OrderStartName = 'bare' | 'planned' | 'recorded';
 export type OrderJobName = 'load' | 'strike' | 'change';
 
-/** Section and plan are drawings; limits are everything else that is known of the house. */
-export type HousePart = 'section' | 'plan' | 'limits';
+/**
+ * Section and plan are drawings; limits are everything else that is known of the house, to be read;
+ * enter is where it is typed in, and found is what stands there, written down on a walk round.
+ */
+export type HousePart = 'section' | 'plan' | 'limits' | 'enter' | 'found';
 
 export type Place =
   | { readonly kind: 'hangList' }
@@ -21,10 +24,43 @@ export type Place =
   /** The list of sheets, or one of them: `balance-card/11`. */
   | { readonly kind: 'sheets'; readonly sheet: string | null }
   /** The drawings of the house at a moment, `trim:playing`; null is the record. Or its limits. */
-  | { readonly kind: 'house'; readonly part: HousePart; readonly at: string | null }
+  | {
+      readonly kind: 'house';
+      readonly part: HousePart;
+      readonly at: string | null;
+      /** Part of the form that is filled in, or the set that was walked up to. */
+      readonly inside?: string;
+      /** The field to go to, by ids: `rules.lockLimit`. */
+      readonly field?: string;
+    }
   /** Free sets for a piece: what this set hangs, or null for a new one. */
   | { readonly kind: 'whichSet'; readonly piece: string | null }
+  | { readonly kind: 'bringIn' }
+  /** Files for others, drawings of them at a moment, as for the house. */
+  | { readonly kind: 'takeOut'; readonly at: string | null }
+  /** A question about one set: what would be changed in its hang, written short. */
+  | { readonly kind: 'whatIf'; readonly set: string; readonly change: string | null }
+  /** Two hangs: `other` of the same show, or of a show in a house where those are named. */
+  | {
+      readonly kind: 'compare';
+      readonly set: string;
+      readonly other: string | null;
+      readonly show: string | null;
+      readonly house: string | null;
+    }
+  /** The show fitted to another house: pieces moved by hand as `9>12,11>`. */
+  | { readonly kind: 'anotherHouse'; readonly to: string | null; readonly moved: string | null }
   | { readonly kind: 'selfCheck' }
+  /**
+   * Houses and shows; or the revisions of one document, and which two are compared: null where the
+   * address leaves it open.
+   */
+  | {
+      readonly kind: 'documents';
+      readonly document: string | null;
+      readonly older: number | null;
+      readonly newer: number | null;
+    }
   | { readonly kind: 'nowhere'; readonly path: string };
 
 export type Address = {
@@ -52,14 +88,50 @@ const orderOf = (set: string, asked: URLSearchParams): Place => ({
   from: STARTS.find((from) => from === asked.get('from')) ?? null,
 });
 
-const HOUSE_PARTS: readonly HousePart[] = ['section', 'plan', 'limits'];
+const DRAWINGS: readonly HousePart[] = ['section', 'plan'];
+const HOUSE_PARTS: readonly HousePart[] = [...DRAWINGS, 'limits', 'enter', 'found'];
+/** Of these one part of the form, or one set, has an address of its own. */
+const WITH_INSIDE: readonly HousePart[] = ['enter', 'found'];
 
 const houseOf = (rest: readonly string[], asked: URLSearchParams, path: string): Place => {
-  const [named = 'section', ...more] = rest;
+  const [named = 'section', inside, ...more] = rest;
   const part = HOUSE_PARTS.find((each) => each === named);
-  return part === undefined || more.length > 0
-    ? { kind: 'nowhere', path }
-    : { kind: 'house', part, at: part === 'limits' ? null : asked.get('at') };
+  if (part === undefined || more.length > 0) return { kind: 'nowhere', path };
+  if (inside !== undefined && !WITH_INSIDE.includes(part)) return { kind: 'nowhere', path };
+  const field = part === 'enter' ? asked.get('field') : null;
+  return {
+    kind: 'house',
+    part,
+    at: DRAWINGS.includes(part) ? asked.get('at') : null,
+    ...(inside === undefined ? {} : { inside }),
+    ...(field === null ? {} : { field }),
+  };
+};
+
+/** A revision; what is no whole number leaves it open. */
+const revisionOf = (text: string | null): number | null =>
+  text !== null && /^[1-9]\d{0,8}$/.test(text) ? Number(text) : null;
+
+const documentsOf = (rest: readonly string[], asked: URLSearchParams, path: string): Place => {
+  const [document = null, ...more] = rest;
+  if (more.length === 0 && document === 'bring-in') return { kind: 'bringIn' };
+  if (more.length === 0 && document === 'take-out') return { kind: 'takeOut', at: asked.get('at') };
+  if (more.length > 0 || (document !== null && !document.includes(':'))) {
+    return { kind: 'nowhere', path };
+  }
+  const of = (name: string) => (document === null ? null : revisionOf(asked.get(name)));
+  return { kind: 'documents', document, older: of('older'), newer: of('newer') };
+};
+
+const ofSet = (
+  [set = '', part]: readonly string[],
+  asked: URLSearchParams,
+  path: string,
+): Place => {
+  if (part === 'what-if') return { kind: 'whatIf', set, change: asked.get('if') };
+  if (part !== 'beside') return { kind: 'nowhere', path };
+  const [show, house] = [asked.get('otherShow'), asked.get('otherHouse')];
+  return { kind: 'compare', set, other: asked.get('other'), show, house };
 };
 
 const placeOf = (path: string, asked: URLSearchParams): Place => {
@@ -68,6 +140,10 @@ const placeOf = (path: string, asked: URLSearchParams): Place => {
     .filter((part) => part !== '')
     .map(decoded);
   if (first === '' || (first === 'hang-list' && rest.length === 0)) return { kind: 'hangList' };
+  if (first === 'set' && rest.length === 2) return ofSet(rest, asked, path);
+  if (first === 'another-house' && rest.length === 0) {
+    return { kind: 'anotherHouse', to: asked.get('to'), moved: asked.get('moved') };
+  }
   if (first === 'set' && rest.length === 1) return { kind: 'set', set: rest[0] ?? '' };
   if (first === 'order' && rest.length === 1) return orderOf(rest[0] ?? '', asked);
   if (first === 'sheets') {
@@ -77,7 +153,13 @@ const placeOf = (path: string, asked: URLSearchParams): Place => {
     return { kind: 'whichSet', piece: asked.get('piece') };
   }
   if (first === 'self-check' && rest.length === 0) return { kind: 'selfCheck' };
+  if (first === 'documents') return documentsOf(rest, asked, path);
   return first === 'house' ? houseOf(rest, asked, path) : { kind: 'nowhere', path };
+};
+
+const housePath = ({ part, inside }: Extract<Place, { readonly kind: 'house' }>): string => {
+  if (part === 'section') return '/house';
+  return inside === undefined ? `/house/${part}` : `/house/${part}/${encodeURIComponent(inside)}`;
 };
 
 const pathOf = (place: Place): string => {
@@ -93,11 +175,25 @@ const pathOf = (place: Place): string => {
         ? '/sheets'
         : `/sheets/${place.sheet.split('/').map(encodeURIComponent).join('/')}`;
     case 'house':
-      return place.part === 'section' ? '/house' : `/house/${place.part}`;
+      return housePath(place);
+    case 'whatIf':
+      return `/set/${encodeURIComponent(place.set)}/what-if`;
+    case 'compare':
+      return `/set/${encodeURIComponent(place.set)}/beside`;
+    case 'anotherHouse':
+      return '/another-house';
     case 'whichSet':
       return '/which-set';
+    case 'bringIn':
+      return '/documents/bring-in';
+    case 'takeOut':
+      return '/documents/take-out';
     case 'selfCheck':
       return '/self-check';
+    case 'documents':
+      return place.document === null
+        ? '/documents'
+        : `/documents/${encodeURIComponent(place.document)}`;
     case 'nowhere':
       return place.path;
     default:
@@ -111,13 +207,37 @@ export const readAddress = (path: string, query: string): Address => {
   return { place: placeOf(path, asked), house: asked.get('house'), show: asked.get('show') };
 };
 
+/** What a question is about, by the names of its query. */
+const askedOf = (place: Place): readonly (readonly [string, string | null])[] => {
+  if (place.kind === 'whatIf') return [['if', place.change]];
+  if (place.kind === 'anotherHouse')
+    return [
+      ['to', place.to],
+      ['moved', place.moved],
+    ];
+  if (place.kind !== 'compare') return [];
+  return [
+    ['other', place.other],
+    ['otherShow', place.show],
+    ['otherHouse', place.house],
+  ];
+};
+
 /** The path with its query, as it goes into the address bar. */
 export const writeAddress = ({ place, house, show }: Address): string => {
   const asked = new URLSearchParams();
   if (place.kind === 'order' && place.job !== null) asked.set('job', place.job);
   if (place.kind === 'order' && place.from !== null) asked.set('from', place.from);
-  if (place.kind === 'house' && place.at !== null) asked.set('at', place.at);
+  if ((place.kind === 'house' || place.kind === 'takeOut') && place.at !== null) {
+    asked.set('at', place.at);
+  }
+  if (place.kind === 'house' && place.field !== undefined) asked.set('field', place.field);
   if (place.kind === 'whichSet' && place.piece !== null) asked.set('piece', place.piece);
+  if (place.kind === 'documents') {
+    if (place.older !== null) asked.set('older', String(place.older));
+    if (place.newer !== null) asked.set('newer', String(place.newer));
+  }
+  for (const [name, value] of askedOf(place)) if (value !== null) asked.set(name, value);
   if (house !== null) asked.set('house', house);
   if (show !== null) asked.set('show', show);
   const query = asked.toString();

@@ -66,7 +66,7 @@ const answerOf = (props: Props): string => {
   const found = heaviestAt(caseAfter(structure, state, whatIf), at.x, limits);
   if (!found.ok) return 'Not looked for: no limit of this set is known.';
   const place = placeWords(house, at.x);
-  const mass = formatMass(kilograms(found.value.mass), house.units, { round: 'down' });
+  const mass = formatMass(kilograms(found.value.mass), house, { round: 'down' });
   const stop = stopWords(found.value, house);
   const answer =
     found.value.mass === 0

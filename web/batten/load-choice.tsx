@@ -43,7 +43,7 @@ const readMass = (typed: string, house: House): Typed => {
   const read = parseQuantity('mass', typed);
   if (!read.ok) return read.error;
   if (read.value <= MOST_KG) return { massKg: read.value };
-  const most = formatMass(kilograms(MOST_KG), house.units, { round: 'down' });
+  const most = formatMass(kilograms(MOST_KG), house, { round: 'down' });
   return { found: typed, accepted: `at most ${most}`, code: null };
 };
 

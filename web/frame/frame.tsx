@@ -1,5 +1,7 @@
 /** What is not recorded carries a hatched frame with its word on it, on every screen and print. */
+
 import { type ReactNode, useEffect } from 'react';
+import { useTell } from '../language/use-tell.ts';
 
 type FrameProps = {
   readonly isDemo: boolean;
@@ -9,6 +11,7 @@ type FrameProps = {
 };
 
 export const Frame = ({ isDemo, title, children }: FrameProps) => {
+  const tell = useTell();
   useEffect(() => {
     document.title = `${title}${isDemo ? ', DEMO' : ''} – Counterpoise`;
   }, [isDemo, title]);
@@ -16,7 +19,7 @@ export const Frame = ({ isDemo, title, children }: FrameProps) => {
     <>
       {isDemo ? (
         <div className="demo-frame">
-          <p>DEMO: an invented house and show</p>
+          <p>{tell('DEMO: an invented house and show')}</p>
         </div>
       ) : null}
       <div className={isDemo ? 'page framed' : 'page'}>{children}</div>

@@ -1,14 +1,20 @@
+import { message } from '#texts';
+import { useTell } from '../language/use-tell.ts';
 import { LEVELS, type Level, type Light, useLight } from './light.ts';
 
-const WORDS: Readonly<Record<Level, string>> = { '1': 'full', '0.85': 'less', '0.7': 'least' };
+const WORDS: Readonly<Record<Level, string>> = {
+  '1': message('Dim, full'),
+  '0.85': message('Dim, less'),
+  '0.7': message('Dim, least'),
+};
 
 type Choice = { readonly light: Light; readonly words: string };
 
 const CHOICES: readonly Choice[] = [
-  { light: { theme: 'day', level: '1' }, words: 'Day' },
+  { light: { theme: 'day', level: '1' }, words: message('Day') },
   ...LEVELS.map((level) => ({
     light: { theme: 'dim' as const, level },
-    words: `Dim, ${WORDS[level]}`,
+    words: WORDS[level],
   })),
 ];
 
@@ -16,10 +22,11 @@ const keyOf = ({ theme, level }: Light): string => (theme === 'day' ? 'day' : `d
 
 /** The light of the page, for the wings. */
 export const LightChoice = () => {
+  const tell = useTell();
   const [light, setLight] = useLight();
   return (
     <label className="light-choice">
-      <span className="label">light</span>
+      <span className="label">{tell('light')}</span>
       <select
         value={keyOf(light)}
         onChange={({ target }) => {
@@ -29,7 +36,7 @@ export const LightChoice = () => {
       >
         {CHOICES.map((each) => (
           <option key={keyOf(each.light)} value={keyOf(each.light)}>
-            {each.words}
+            {tell(each.words)}
           </option>
         ))}
       </select>

@@ -1,19 +1,24 @@
 /** The title block that closes every screen at the foot right, and who types on this device. */
+
 import { type ReactNode, useId, useState } from 'react';
+import type { House } from '#house';
 import { sayMoment, unitWords } from '#sheets';
+import { phrase } from '#texts';
 import { Link } from '../address/link.tsx';
 import { NOBODY, nameOnDevice, rememberName } from '../keeping/name-on-device.ts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { cellWords } from '../self-check/screens.ts';
 import { useChecks } from '../self-check/use-checks.ts';
 
 const NameField = () => {
+  const tell = useTell();
   const id = useId();
   const [name, setName] = useState(() => (nameOnDevice() === NOBODY ? '' : nameOnDevice()));
   return (
     <div>
       <dt>
-        <label htmlFor={id}>edits and prints by</label>
+        <label htmlFor={id}>{tell('edits and prints by')}</label>
       </dt>
       <dd>
         <input
@@ -21,7 +26,7 @@ const NameField = () => {
           className="by"
           value={name}
           maxLength={80}
-          placeholder="your name or post"
+          placeholder={tell('your name or post')}
           autoComplete="off"
           onChange={({ target }) => {
             setName(target.value);
@@ -43,27 +48,34 @@ const Cell = ({ term, children }: { readonly term: string; readonly children: Re
 type TitleBlockProps = { readonly drawing: string; readonly scale: string };
 
 /** The clock of the demo stands still, and says so. */
-const shownWords = (nowMs: number, isDemo: boolean): string => {
-  const moment = sayMoment(new Date(nowMs).toISOString());
-  return isDemo ? `demo clock, ${moment}` : `from this server, ${moment}`;
+const shownWords = (nowMs: number, isDemo: boolean, house: House): string => {
+  const moment = sayMoment(new Date(nowMs).toISOString(), house);
+  return isDemo
+    ? phrase(house, 'demo clock, {moment}', { moment })
+    : phrase(house, 'from this server, {moment}', { moment });
 };
 
 export const TitleBlock = ({ drawing, scale }: TitleBlockProps) => {
+  const tell = useTell();
   const { house, state, kept, nowMs } = useWork();
   const checks = useChecks();
-  const recorded = state === null ? 'nothing recorded' : `${sayMoment(state.at)}, ${state.by}`;
+  const recorded =
+    state === null ? tell('nothing recorded') : `${sayMoment(state.at, house)}, ${state.by}`;
   return (
     <footer className="foot-line">
       <p className="standing-caution">
-        Advises and records; it commands nothing and certifies nothing. Local codes, the rules of
-        the house and licensed or competent persons come first. Not for flying people.
+        {tell(
+          'Advises and records; it commands nothing and certifies nothing. Local codes, ' +
+            'the rules of the house and licensed or competent persons come first. Not for ' +
+            'flying people.',
+        )}
       </p>
-      <dl className="title-block" aria-label="Title block">
+      <dl className="title-block" aria-label={tell('Title block')}>
         <Cell term="drawing">{drawing}</Cell>
         <Cell term="scale">{scale}</Cell>
         <Cell term="units">{unitWords(house.units)}</Cell>
         <Cell term="recorded">{recorded}</Cell>
-        <Cell term="shown">{shownWords(nowMs, house.demo)}</Cell>
+        <Cell term="shown">{shownWords(nowMs, house.demo, house)}</Cell>
         <Cell term="revision">{kept.show.server.revision}</Cell>
         <Cell term="self-check">
           <Link to={{ kind: 'selfCheck' }}>{cellWords(checks)}</Link>

@@ -1,11 +1,15 @@
 /** The strip along the top: where one is, whether it is saved, and the workspaces in words. */
+
 import type { Address, Place } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { goToAddress, useAddress } from '../address/use-address.ts';
 import type { Open } from '../keeping/kept.ts';
 import { redoable, undoable } from '../keeping/undo.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
+import { LanguageChoice } from '../language/language-choice.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { type Choice, housesOf, type InView, showsOf } from '../reckoning/in-view.ts';
+import { KeyCard } from './key-card.tsx';
 import { LightChoice } from './light-choice.tsx';
 import { SaveWord } from './save-word.tsx';
 
@@ -34,18 +38,17 @@ const idOf = (document: InView['house']): string => String(document.document['id
 
 /** A sheet or a set of one house may not be in another, so a switch goes to the list. */
 const placeIn = (address: Address): Place =>
-  address.place.kind === 'set' || address.place.kind === 'order'
-    ? { kind: 'hangList' }
-    : address.place;
+  'set' in address.place ? { kind: 'hangList' } : address.place;
 
 const Names = ({ open, view }: { readonly open: Open; readonly view: InView }) => {
+  const tell = useTell();
   const address = useAddress();
   const house = idOf(view.house);
   return (
     <div className="who">
       <b>
         <Switch
-          label="House"
+          label={tell('House')}
           chosen={house}
           choices={housesOf(open)}
           onChoose={(id) => goToAddress({ place: placeIn(address), house: id, show: null })}
@@ -53,18 +56,19 @@ const Names = ({ open, view }: { readonly open: Open; readonly view: InView }) =
       </b>
       <div className="show-name">
         <Switch
-          label="Show"
+          label={tell('Show')}
           chosen={idOf(view.show)}
           choices={showsOf(open, house)}
           onChoose={(id) => goToAddress({ ...address, house, show: id })}
         />
-        , revision {view.show.server.revision}
+        {tell(', revision {revision}', { revision: view.show.server.revision })}
       </div>
     </div>
   );
 };
 
 const UndoButtons = ({ open, ids }: { readonly open: Open; readonly ids: readonly string[] }) => {
+  const tell = useTell();
   const keeper = useKeeper();
   const [last, next] = [undoable(open.history, ids), redoable(open.history, ids)];
   return (
@@ -72,18 +76,18 @@ const UndoButtons = ({ open, ids }: { readonly open: Open; readonly ids: readonl
       <button
         type="button"
         disabled={last === undefined}
-        title={last === undefined ? undefined : `take back: ${last.what}`}
+        title={last === undefined ? undefined : tell('take back: {what}', { what: last.what })}
         onClick={() => keeper.undo(ids)}
       >
-        Undo
+        {tell('Undo')}
       </button>
       <button
         type="button"
         disabled={next === undefined}
-        title={next === undefined ? undefined : `do again: ${next.what}`}
+        title={next === undefined ? undefined : tell('do again: {what}', { what: next.what })}
         onClick={() => keeper.redo(ids)}
       >
-        Redo
+        {tell('Redo')}
       </button>
     </div>
   );
@@ -97,17 +101,22 @@ type StripProps = {
 };
 
 export const TitleStrip = ({ open, view, ids, setInHand }: StripProps) => {
+  const tell = useTell();
   const { place } = useAddress();
+  const isAtDocuments = place.kind === 'bringIn' || place.kind === 'takeOut';
+  const isOfSet = place.kind === 'whatIf' || place.kind === 'compare';
+  const here = isAtDocuments ? 'documents' : isOfSet ? 'set' : place.kind;
   const workspaces: readonly (readonly [string, Place])[] = [
-    ['House', { kind: 'house', part: 'section', at: null }],
-    ['Hang list', { kind: 'hangList' }],
+    [tell('House'), { kind: 'house', part: 'section', at: null }],
+    [tell('Hang list'), { kind: 'hangList' }],
     ...(setInHand === null
       ? []
       : ([
-          ['Set', { kind: 'set', set: setInHand }],
-          ['Order', { kind: 'order', set: setInHand, job: null, from: null }],
+          [tell('Set'), { kind: 'set', set: setInHand }],
+          [tell('Order'), { kind: 'order', set: setInHand, job: null, from: null }],
         ] as const)),
-    ['Sheets', { kind: 'sheets', sheet: null }],
+    [tell('Sheets'), { kind: 'sheets', sheet: null }],
+    [tell('Documents'), { kind: 'documents', document: null, older: null, newer: null }],
   ];
   return (
     <header className="strip">
@@ -115,11 +124,13 @@ export const TitleStrip = ({ open, view, ids, setInHand }: StripProps) => {
       <div className="keeping">
         <SaveWord kept={view.show} keptOnDevice={open.keptOnDevice} />
         <UndoButtons open={open} ids={ids} />
+        <KeyCard />
         <LightChoice />
+        <LanguageChoice />
       </div>
-      <nav aria-label="Workspaces">
+      <nav aria-label={tell('Workspaces')}>
         {workspaces.map(([words, to]) => (
-          <Link key={words} to={to} isHere={to.kind === place.kind}>
+          <Link key={words} to={to} isHere={to.kind === here}>
             {words}
           </Link>
         ))}

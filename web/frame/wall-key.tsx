@@ -1,9 +1,11 @@
 import { GLYPH_NAMES, type GlyphName, glyphWord, wallSigns } from '#drawings';
 import { Glyph } from '../drawing/glyph-view.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 
 /** The signs that stand on this wall, each with its word. */
 export const WallKey = () => {
+  const tell = useTell();
   const { assessment, house, nowMs } = useWork();
   const present = new Set<GlyphName>(
     assessment.sets.flatMap((set) => {
@@ -13,7 +15,7 @@ export const WallKey = () => {
   );
   const mirrored = house.stage.operatingSide === 'stageLeft';
   return (
-    <ul className="wall-key" aria-label="Signs on the wall">
+    <ul className="wall-key" aria-label={tell('Signs on the wall')}>
       {GLYPH_NAMES.filter((name) => present.has(name)).map((name) => (
         <li key={name}>
           <Glyph name={name} size={19} mirrored={mirrored} />

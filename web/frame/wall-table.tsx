@@ -1,6 +1,8 @@
-import { glyphWord, tradeWord, wallSigns } from '#drawings';
+import { glyphWord, wallSigns } from '#drawings';
 import { sayMeasure, sayMoment } from '#sheets';
+import { phrase } from '#texts';
 import { Link } from '../address/link.tsx';
+import { useTell } from '../language/use-tell.ts';
 import type { Work } from '../reckoning/use-work.ts';
 import { useWork } from '../reckoning/use-work.ts';
 
@@ -11,29 +13,31 @@ const rowOf = ({ set, id }: Work['sets'][number], { house, nowMs }: Work) => {
   const { height, knowledge } = state;
   return {
     id,
-    name: set.hang?.name ?? 'empty',
+    name: set.hang?.name ?? phrase(house, 'empty'),
     height: height === null ? 'unknown' : sayMeasure({ value: height.high, kind: 'length' }, house),
-    balance: balance === null ? 'none to show' : glyphWord(house, balance),
-    hold: hold === null ? 'its own machine or line' : glyphWord(house, hold),
+    balance: balance === null ? phrase(house, 'none to show') : glyphWord(house, balance),
+    hold: hold === null ? phrase(house, 'its own machine or line') : glyphWord(house, hold),
     word: word ?? '',
-    recorded: knowledge.at === null ? 'not recorded' : sayMoment(knowledge.at),
+    recorded:
+      knowledge.at === null ? phrase(house, 'not recorded') : sayMoment(knowledge.at, house),
   };
 };
 
 export const WallTable = () => {
+  const tell = useTell();
   const work = useWork();
   return (
-    <section className="wide" aria-label="The wall as a table">
+    <section className="wide" aria-label={tell('The wall as a table')}>
       <table className="plain">
         <thead>
           <tr>
-            <th scope="col">set</th>
-            <th scope="col">hangs there</th>
-            <th scope="col">{tradeWord(work.house, 'batten')} at</th>
-            <th scope="col">balance</th>
-            <th scope="col">held by</th>
-            <th scope="col">state</th>
-            <th scope="col">recorded</th>
+            <th scope="col">{tell('set')}</th>
+            <th scope="col">{tell('hangs there')}</th>
+            <th scope="col">{tell('batten at')}</th>
+            <th scope="col">{tell('balance')}</th>
+            <th scope="col">{tell('held by')}</th>
+            <th scope="col">{tell('state')}</th>
+            <th scope="col">{tell('recorded')}</th>
           </tr>
         </thead>
         <tbody>

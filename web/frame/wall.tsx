@@ -2,6 +2,7 @@
  * The wall along the top of every screen: the record of every set, and the way to each. It never
  * shows a plan.
  */
+
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
 import type { SetAssessment } from '#assessment';
 import { type WallColumn, wallDrawing } from '#drawings';
@@ -11,6 +12,7 @@ import { Link } from '../address/link.tsx';
 import { go, useAddress } from '../address/use-address.ts';
 import { DrawingView } from '../drawing/drawing-view.tsx';
 import { useWidth } from '../drawing/use-width.ts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { WallKey } from './wall-key.tsx';
 import { useWallSize, type WallSize } from './wall-size.ts';
@@ -94,6 +96,7 @@ const Column = memo(({ column, isOrder, isInHand, isEntry }: ColumnProps) => (
 Column.displayName = 'Column';
 
 export const Wall = ({ setInHand, onTake }: WallProps) => {
+  const tell = useTell();
   const { assessment, house, nowMs } = useWork();
   const { place } = useAddress();
   const isOrder = place.kind === 'order';
@@ -131,7 +134,7 @@ export const Wall = ({ setInHand, onTake }: WallProps) => {
   };
   if (order.length === 0) return <EmptyWall />;
   return (
-    <section ref={section} className="wall" aria-label="The wall: every set as recorded">
+    <section ref={section} className="wall" aria-label={tell('The wall: every set as recorded')}>
       <div className="wall-scroller" ref={scroller}>
         <div className="wall-sheet" style={{ width: wall.frame.width, height: size.height }}>
           <DrawingView drawing={wall.frame} className="wall-frame" silent />
@@ -153,13 +156,19 @@ export const Wall = ({ setInHand, onTake }: WallProps) => {
   );
 };
 
-const EmptyWall = () => (
-  <section className="wall" aria-label="The wall">
-    <p className="empty-words">No line sets are known yet, so there is no wall to look along.</p>
-  </section>
-);
+const EmptyWall = () => {
+  const tell = useTell();
+  return (
+    <section className="wall" aria-label={tell('The wall')}>
+      <p className="empty-words">
+        {tell('No line sets are known yet, so there is no wall to look along.')}
+      </p>
+    </section>
+  );
+};
 
 const WallFoot = () => {
+  const tell = useTell();
   const [isOpen, setOpen] = useState(false);
   return (
     <>
@@ -171,7 +180,7 @@ const WallFoot = () => {
           aria-expanded={isOpen}
           onClick={() => setOpen(!isOpen)}
         >
-          {isOpen ? 'Hide the table' : 'The wall as a table'}
+          {isOpen ? tell('Hide the table') : tell('The wall as a table')}
         </button>
       </div>
       {isOpen ? <WallTable /> : null}

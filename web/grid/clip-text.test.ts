@@ -1,10 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import {
-  asWritten,
   cellsOfText,
   htmlOfCells,
   isManyCells,
-  neutralised,
   PASTE_CHARACTERS_MAX,
   PASTE_COLUMNS_MAX,
   PASTE_ROWS_MAX,
@@ -44,12 +42,9 @@ describe('text of cells', () => {
   });
 
   it('never lets a text out that a spreadsheet would reckon', () => {
-    for (const text of ['=HYPERLINK("x")', '+1', '-1', '@a', '＝1', '\t=1', '\r=1']) {
-      expect(neutralised(text)).toBe(`'${text}`);
-      expect(asWritten(`'${text}`)).toBe(text);
-    }
-    expect(neutralised("it's 1=1")).toBe("it's 1=1");
-    expect(textOfCells([['=1+1']])).toBe("'=1+1");
+    expect(textOfCells([['=1+1', "it's 1=1"]])).toBe("'=1+1\tit's 1=1");
+    expect(textOfCells([["'=1+1"]])).toBe("''=1+1");
+    expect(cellsOf("''=1+1")).toEqual([["'=1+1"]]);
     expect(htmlOfCells([['=1+1']])).toContain("<td>'=1+1</td>");
   });
 

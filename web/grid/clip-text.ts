@@ -3,6 +3,8 @@
  * every spreadsheet gives and takes, and a plain HTML table beside it.
  */
 
+import { marked, unmarked } from '#exchange';
+
 /**
  * Largest text that is read: 500 rows of 16 columns with 25 characters each, four times what a
  * house of 120 sets fills. Splitting it takes a few milliseconds, so that no paste holds the page.
@@ -21,27 +23,12 @@ export type ClipAnswer =
   | { readonly ok: true; readonly cells: Cells }
   | { readonly ok: false; readonly found: string; readonly accepted: string };
 
-/** A spreadsheet would reckon these, also in the wide forms of East Asian keyboards. */
-const RECKONED_AT_START = /^[=+\-@\t\r＝＋－＠]/;
-
-/** What a neutralised text looks like on its way back. */
-const NEUTRALISED = /^'(?=[=+\-@\t\r＝＋－＠])/;
-
-/**
- * A text that a spreadsheet would take for a formula gets an apostrophe before it, by which
- * spreadsheets know a text.
- */
-export const neutralised = (text: string): string =>
-  RECKONED_AT_START.test(text) ? `'${text}` : text;
-
-export const asWritten = (text: string): string => text.replace(NEUTRALISED, '');
-
 const quoted = (text: string): string =>
   /[\t\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 
 /** A text that itself begins like a quoted one is told apart by its doubled marks. */
 const field = (text: string): string => {
-  const safe = neutralised(text);
+  const safe = marked(text);
   return safe.startsWith('"') ? `"${safe.replaceAll('"', '""')}"` : quoted(safe);
 };
 
@@ -58,7 +45,7 @@ const escaped = (text: string): string =>
 /** No styles and no classes: the other program has its own. */
 export const htmlOfCells = (cells: Cells): string => {
   const rows = cells.map((row) => {
-    const inner = row.map((text) => `<td>${escaped(neutralised(text))}</td>`).join('');
+    const inner = row.map((text) => `<td>${escaped(marked(text))}</td>`).join('');
     return `<tr>${inner}</tr>`;
   });
   return `<table><tbody>${rows.join('')}</tbody></table>`;
@@ -104,7 +91,7 @@ const takePlain = (text: string, from: number): Taken => {
 
 /** A cell of the list is one line, and its apostrophe was only for the way. */
 const cleaned = (text: string): string =>
-  asWritten(text.replaceAll(/[\t\n\r]+/g, ' ').replaceAll('\u00a0', ' ')).trim();
+  unmarked(text.replaceAll(/[\t\n\r]+/g, ' ').replaceAll('\u00a0', ' ')).trim();
 
 const tooLong = (found: string, accepted: string): ClipAnswer => ({ ok: false, found, accepted });
 

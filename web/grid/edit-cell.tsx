@@ -1,8 +1,11 @@
 import { type ReactNode, useId } from 'react';
-import type { Dimension, UnitSystem } from '#quantities';
+import type { Refusal } from '#outcome';
+import { type Dimension, decimalMarkOf, type UnitSystem } from '#quantities';
 import { Notice } from '../frame/notice.tsx';
 import { Refusals } from '../frame/refusals.tsx';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { Echo } from './echo.tsx';
+import { readTyped, shownText } from './typed-marks.ts';
 import { type Cell, type CellParts, focusFirst, useCell } from './use-cell.ts';
 
 type Typed = {
@@ -23,14 +26,23 @@ type EditCellProps = CellParts &
 
 /** A cell of a sheet: select, type, Enter. What is not understood stays, with what is accepted. */
 export const EditCell = ({
-  text,
-  take,
+  text: written,
+  take: takeWritten,
   children,
   className = '',
   isHead = false,
   column,
   ...typed
 }: EditCellProps) => {
+  const { measure } = typed;
+  const voice = useVoice();
+  const mark = decimalMarkOf({ units: 'metric', ...voice });
+  const text = measure === undefined ? written : shownText(written, mark);
+  const take = (draft: string): readonly Refusal[] => {
+    if (measure === undefined) return takeWritten(draft);
+    const read = readTyped(measure.dimension, draft, mark);
+    return read.ok ? takeWritten(read.value) : [{ ...read.error, path: '' }];
+  };
   const cell = useCell({ text, take });
   const { ref, edit, begin, pressIdle } = cell;
   const Tag = isHead ? 'th' : 'td';
@@ -62,6 +74,7 @@ type FieldProps = Typed & { readonly cell: Cell; readonly text: string };
 
 /** While it is typed into: the text, and beneath it what it means or why it was not taken. */
 const Field = ({ cell, text, name, measure }: FieldProps) => {
+  const tell = useTell();
   const { edit, begin, commit, pressEditing } = cell;
   const noteId = useId();
   const draft = edit.draft ?? '';
@@ -85,9 +98,9 @@ const Field = ({ cell, text, name, measure }: FieldProps) => {
       />
       <span className="edit-note" id={noteId}>
         {isRefused ? (
-          <Notice degree="caution" title="not taken, nothing changed" isNews>
+          <Notice degree="caution" title={tell('not taken, nothing changed')} isNews>
             <Refusals refusals={edit.refusals} />
-            <p>Escape leaves it as it was.</p>
+            <p>{tell('Escape leaves it as it was.')}</p>
           </Notice>
         ) : measure === undefined ? null : (
           <Echo text={draft} {...measure} />

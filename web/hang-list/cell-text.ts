@@ -1,7 +1,9 @@
 /** What a cell of the hang list reads as text: to be copied, found, and compared. */
+
 import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
 import { unreachable } from '#outcome';
+import { phrase } from '#texts';
 import { type PlacedTrim, twoTrims } from '../editing/trims.ts';
 import { writtenText } from '../editing/written.ts';
 import { at } from '../keeping/json.ts';
@@ -45,7 +47,7 @@ const atTrimText = (set: SetAssessment, placed: PlacedTrim | null, house: House)
 const ofHouse = (each: SetReckoning, column: Column, { house, nowMs }: Telling): string | null => {
   if (column === 'set') return each.id;
   if (column === 'position') return lengthWords(each.set.lineSet.y, house) ?? UNKNOWN;
-  if (column === 'findings') return findingsText(each.findings);
+  if (column === 'findings') return findingsText(each.findings, house);
   return column === 'knownBy' ? knownBy(each.set, house, nowMs).words : null;
 };
 
@@ -67,9 +69,11 @@ const hungText = (each: SetReckoning, column: Column, house: House): string => {
     case 'item':
       return hang.name;
     case 'items':
-      return hang.items.length === 1 ? '1 item' : `${hang.items.length} items`;
+      return hang.items.length === 1
+        ? phrase(house, '1 item')
+        : phrase(house, '{length} items', { length: hang.items.length });
     case 'kind':
-      return familyWords(hang.family);
+      return familyWords(hang.family, house);
     case 'in':
       return trimText(each, trims.low);
     case 'out':
@@ -101,8 +105,8 @@ const hungText = (each: SetReckoning, column: Column, house: House): string => {
 export const findableText = (each: SetReckoning, { house }: Telling): string =>
   [
     each.id,
-    each.set.hang?.name ?? `empty ${emptyWord(each)}`,
-    each.set.hang === null ? '' : familyWords(each.set.hang.family),
+    each.set.hang?.name ?? `${phrase(house, 'empty')} ${emptyWord(each, house)}`,
+    each.set.hang === null ? '' : familyWords(each.set.hang.family, house),
     ...(each.set.hang?.items.map(({ name }) => name) ?? []),
     each.keptEmpty ?? '',
     each.set.hang?.remark ?? '',

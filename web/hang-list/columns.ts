@@ -1,6 +1,8 @@
 /** The columns of the hang list, by name: what each is called, and what may be done with it. */
+
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import { lengthUnit, massUnit } from '../frame/unit-words.ts';
 
 export const COLUMNS = [
@@ -51,22 +53,42 @@ export const headsOf = (house: House): readonly Head[] => {
   const batten = tradeWord(house, 'batten');
   const small = house.units === 'customary' ? 'in' : 'm';
   return [
-    { column: 'set', words: 'set', className: 'set-number' },
-    { column: 'position', words: 'position', unit: lengthUnit(house), className: 'number' },
-    { column: 'item', words: 'item', className: 'name' },
-    { column: 'items', words: 'items' },
-    { column: 'kind', words: 'kind' },
-    { column: 'in', words: `in ${trim}`, unit: batten, className: 'number' },
-    { column: 'out', words: `out ${trim}`, unit: batten, className: 'number' },
-    { column: 'depth', words: 'depth', unit: `± ${small}`, className: 'number' },
-    { column: 'hung', words: 'hung', unit: massUnit(house), className: 'number' },
-    { column: 'bricks', words: tradeWord(house, 'bricks'), unit: 'show', className: 'number' },
-    { column: 'stack', words: 'stack', unit: small, className: 'number' },
-    { column: 'balance', words: 'balance', className: 'slice' },
-    { column: 'atIn', words: 'at in', unit: massUnit(house), className: 'number' },
-    { column: 'atOut', words: 'at out', unit: massUnit(house), className: 'number' },
-    { column: 'findings', words: 'findings', className: 'findings' },
-    { column: 'knownBy', words: 'known by', className: 'known-by' },
+    { column: 'set', words: phrase(house, 'set'), className: 'set-number' },
+    {
+      column: 'position',
+      words: phrase(house, 'position'),
+      unit: lengthUnit(house),
+      className: 'number',
+    },
+    { column: 'item', words: phrase(house, 'item'), className: 'name' },
+    { column: 'items', words: phrase(house, 'items') },
+    { column: 'kind', words: phrase(house, 'kind') },
+    {
+      column: 'in',
+      words: phrase(house, 'in {trim}', { trim }),
+      unit: batten,
+      className: 'number',
+    },
+    {
+      column: 'out',
+      words: phrase(house, 'out {trim}', { trim }),
+      unit: batten,
+      className: 'number',
+    },
+    { column: 'depth', words: phrase(house, 'depth'), unit: `± ${small}`, className: 'number' },
+    { column: 'hung', words: phrase(house, 'hung'), unit: massUnit(house), className: 'number' },
+    {
+      column: 'bricks',
+      words: tradeWord(house, 'bricks'),
+      unit: phrase(house, 'show'),
+      className: 'number',
+    },
+    { column: 'stack', words: phrase(house, 'stack'), unit: small, className: 'number' },
+    { column: 'balance', words: phrase(house, 'balance'), className: 'slice' },
+    { column: 'atIn', words: phrase(house, 'at in'), unit: massUnit(house), className: 'number' },
+    { column: 'atOut', words: phrase(house, 'at out'), unit: massUnit(house), className: 'number' },
+    { column: 'findings', words: phrase(house, 'findings'), className: 'findings' },
+    { column: 'knownBy', words: phrase(house, 'known by'), className: 'known-by' },
   ];
 };
 

@@ -1,4 +1,5 @@
 /** The cells of a row that are typed into. */
+
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { HANG_FAMILIES } from '#show';
@@ -8,6 +9,7 @@ import { writtenText } from '../editing/written.ts';
 import { ChoiceCell } from '../grid/choice-cell.tsx';
 import { EditCell } from '../grid/edit-cell.tsx';
 import { at } from '../keeping/json.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useEditing } from '../reckoning/use-work.ts';
 import { familyWords, lengthWords } from './row-words.ts';
@@ -21,64 +23,65 @@ const Blocked = ({ each, house }: CellProps & { readonly house: House }) => {
   return words.length === 0 ? null : <small className="blocked"> {words.join('; ')}</small>;
 };
 
-export const NameCell = ({ each, house }: CellProps & { readonly house: House }) => {
-  const editing = useEditing();
-  const name = each.set.hang?.name ?? '';
-  return (
-    <EditCell
-      name={`what hangs on set ${each.id}`}
-      text={name}
-      className="name"
-      column="item"
-      take={(typed) =>
-        editing.change({
-          write: (show) => withField(show, each.id, ['name'], typed),
-          what: `name of set ${each.id}: ${typed}`,
-        })
-      }
-    >
-      {name}
-      <Blocked each={each} house={house} />
-    </EditCell>
-  );
+type NameProps = CellProps & { readonly house: House; readonly railOrder: readonly string[] };
+
+/** What hangs there by its name. On an empty set a name hangs something. */
+const useNaming = ({ each, railOrder }: NameProps) => {
+  const { change } = useEditing();
+  const { id } = each;
+  if (each.set.hang !== null) {
+    return (typed: string) =>
+      change({
+        write: (show) => withField(show, id, ['name'], typed),
+        what: `name of set ${id}: ${typed}`,
+      });
+  }
+  return (typed: string) =>
+    typed.trim() === ''
+      ? []
+      : change({
+          write: (show) => withHang(show, { set: id, name: typed, family: 'other', railOrder }),
+          what: `${typed} hung on set ${id}`,
+        });
 };
 
-type NewNameProps = CellProps & { readonly house: House; readonly railOrder: readonly string[] };
-
-/** On an empty set a name hangs something there. */
-export const NewNameCell = ({ each, house, railOrder }: NewNameProps) => {
-  const editing = useEditing();
+/** One cell for both, so that the keys stay in it when an empty set is named. */
+export const NameCell = (props: NameProps) => {
+  const { each, house } = props;
+  const tell = useTell();
+  const take = useNaming(props);
+  const { id, keptEmpty } = each;
+  const name = each.set.hang?.name ?? null;
   return (
     <EditCell
-      name={`name of what to hang on set ${each.id}`}
-      text=""
+      name={
+        name === null
+          ? tell('name of what to hang on set {id}', { id })
+          : tell('what hangs on set {id}', { id })
+      }
+      text={name ?? ''}
       className="name"
       column="item"
-      take={(typed) =>
-        typed.trim() === ''
-          ? []
-          : editing.change({
-              write: (show) =>
-                withHang(show, { set: each.id, name: typed, family: 'other', railOrder }),
-              what: `${typed} hung on set ${each.id}`,
-            })
-      }
+      take={take}
     >
-      empty{each.keptEmpty === null ? '' : `, ${each.keptEmpty}`}
+      {name ?? tell('empty')}
+      {name !== null || keptEmpty === null ? '' : `, ${keptEmpty}`}
       <Blocked each={each} house={house} />
     </EditCell>
   );
 };
 
 export const FamilyCell = ({ each }: CellProps) => {
+  const voice = useVoice();
+  const tell = useTell();
   const editing = useEditing();
   const family = each.set.hang?.family ?? 'other';
   return (
     <ChoiceCell
-      name={`kind of what hangs on set ${each.id}`}
+      name={tell('kind of what hangs on set {id}', { id: each.id })}
       chosen={family}
       column="kind"
-      options={HANG_FAMILIES.map((value) => ({ value, words: familyWords(value) }))}
+      options={HANG_FAMILIES.map((value) => ({ value, words: familyWords(value, voice) }))}
       take={(value) =>
         editing.change({
           write: (show) => withField(show, each.id, ['family'], value),
@@ -86,7 +89,7 @@ export const FamilyCell = ({ each }: CellProps) => {
         })
       }
     >
-      {familyWords(family)}
+      {familyWords(family, voice)}
     </ChoiceCell>
   );
 };
@@ -100,6 +103,7 @@ type TrimCellProps = CellProps & {
 const NO_TRIMS = { low: null, high: null };
 
 export const TrimCell = ({ each, house, placed, which }: TrimCellProps) => {
+  const tell = useTell();
   const editing = useEditing();
   const word = tradeWord(house, 'trim');
   const written =
@@ -107,7 +111,11 @@ export const TrimCell = ({ each, house, placed, which }: TrimCellProps) => {
   const isOnly = which === 'in' && placed !== null && each.set.hang?.trims.length === 1;
   return (
     <EditCell
-      name={`${placed?.trim.name ?? which} ${word} of set ${each.id}`}
+      name={tell('{name} {word} of set {id}', {
+        name: placed?.trim.name ?? which,
+        word,
+        id: each.id,
+      })}
       text={writtenText(written)}
       className="number"
       column={which}
@@ -129,7 +137,9 @@ export const TrimCell = ({ each, house, placed, which }: TrimCellProps) => {
         <span className="quiet">–</span>
       ) : (
         <>
-          {lengthWords(placed.trim.height, house) ?? <span className="unknown">unknown</span>}
+          {lengthWords(placed.trim.height, house) ?? (
+            <span className="unknown">{tell('unknown')}</span>
+          )}
           {isOnly || placed.trim.name === which ? null : <small> {placed.trim.name}</small>}
         </>
       )}
@@ -138,11 +148,12 @@ export const TrimCell = ({ each, house, placed, which }: TrimCellProps) => {
 };
 
 export const DepthCell = ({ each, house }: CellProps & { readonly house: House }) => {
+  const tell = useTell();
   const editing = useEditing();
   const depth = each.set.hang?.halfDepth;
   return (
     <EditCell
-      name={`depth each way of set ${each.id}`}
+      name={tell('depth each way of set {id}', { id: each.id })}
       text={writtenText(at(each.written ?? undefined, ['halfDepth']))}
       className="number"
       column="depth"
@@ -154,7 +165,9 @@ export const DepthCell = ({ each, house }: CellProps & { readonly house: House }
         })
       }
     >
-      {(depth && lengthWords(depth, house, true)) ?? <span className="unknown">unknown</span>}
+      {(depth && lengthWords(depth, house, true)) ?? (
+        <span className="unknown">{tell('unknown')}</span>
+      )}
     </EditCell>
   );
 };

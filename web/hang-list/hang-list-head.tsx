@@ -1,6 +1,8 @@
 /** The heads of the columns: each sorts by its column when it is pressed. */
+
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
+import { useTell } from '../language/use-tell.ts';
 import { type Column, headsOf } from './columns.ts';
 import type { Sort } from './row-sort.ts';
 
@@ -24,31 +26,34 @@ type HeadProps = {
 
 const SAID = { up: 'ascending', down: 'descending' } as const;
 
-export const HangListHead = ({ house, sort, onSort }: HeadProps) => (
-  <thead>
-    <tr data-row="">
-      {headsOf(house).map(({ column, words, unit, className }) => (
-        <th
-          key={column}
-          scope="col"
-          className={className}
-          data-col={column}
-          aria-sort={sort?.column === column ? SAID[sort.way] : undefined}
-        >
-          <button
-            type="button"
-            className="sorter"
-            data-cell=""
-            tabIndex={-1}
-            title={`sort by ${words}`}
-            onClick={() => onSort(column)}
+export const HangListHead = ({ house, sort, onSort }: HeadProps) => {
+  const tell = useTell();
+  return (
+    <thead>
+      <tr data-row="">
+        {headsOf(house).map(({ column, words, unit, className }) => (
+          <th
+            key={column}
+            scope="col"
+            className={className}
+            data-col={column}
+            aria-sort={sort?.column === column ? SAID[sort.way] : undefined}
           >
-            <span>{words}</span>
-            {unit === undefined ? null : <small>{unit}</small>}
-          </button>
-          {className === 'slice' ? <SliceEnds house={house} /> : null}
-        </th>
-      ))}
-    </tr>
-  </thead>
-);
+            <button
+              type="button"
+              className="sorter"
+              data-cell=""
+              tabIndex={-1}
+              title={tell('sort by {words}', { words })}
+              onClick={() => onSort(column)}
+            >
+              <span>{words}</span>
+              {unit === undefined ? null : <small>{unit}</small>}
+            </button>
+            {className === 'slice' ? <SliceEnds house={house} /> : null}
+          </th>
+        ))}
+      </tr>
+    </thead>
+  );
+};

@@ -1,8 +1,10 @@
 /** What the signs of the slices mean, and which kind of brick goes by which letter. */
-import { type Drawing, line, path, polyline, tradeWord } from '#drawings';
+
+import { type Drawing, line, path, polyline } from '#drawings';
 import type { House } from '#house';
 import { sayMeasure } from '#sheets';
 import { DrawingView } from '../drawing/drawing-view.tsx';
+import { useTell } from '../language/use-tell.ts';
 
 const sample = (width: number, shapes: Drawing['shapes']): Drawing => ({
   width,
@@ -47,35 +49,42 @@ const KeyLine = ({ drawing, words }: { readonly drawing: Drawing; readonly words
 );
 
 export const HangListKey = ({ house }: { readonly house: House }) => {
+  const tell = useTell();
   const { lockLimit } = house.rules;
   const lock = lockLimit.known
-    ? `${sayMeasure({ value: lockLimit.value, kind: 'force' }, house, { round: 'down' })} each way`
-    : 'not known in this house, so not drawn';
-  const [bricks, deck] = [tradeWord(house, 'bricks'), tradeWord(house, 'deck')];
+    ? tell('{measure} each way', {
+        measure: sayMeasure({ value: lockLimit.value, kind: 'force' }, house, { round: 'down' }),
+      })
+    : tell('not known in this house, so not drawn');
+  const kinds = house.brickKinds
+    .map(({ id, name, mass }) => {
+      const each = mass.known
+        ? sayMeasure({ value: mass.value, kind: 'mass' }, house, { style: 'fine' })
+        : tell('mass unknown');
+      return `${id}: ${name}, ${each}`;
+    })
+    .join('; ');
   return (
     <div className="keys">
-      <ul className="key-lines" aria-label="Key to the balance column">
-        <KeyLine drawing={BRACKETS} words={`the lock, ${lock}; less where its own test says so`} />
-        <KeyLine drawing={FREE} words={`free of the ${deck}, over the travel`} />
-        <KeyLine drawing={BARE} words={`empty, bare ${tradeWord(house, 'batten')}`} />
+      <ul className="key-lines" aria-label={tell('Key to the balance column')}>
+        <KeyLine
+          drawing={BRACKETS}
+          words={tell('the lock, {lock}; less where its own test says so', { lock })}
+        />
+        <KeyLine drawing={FREE} words={tell('free of the deck, over the travel')} />
+        <KeyLine drawing={BARE} words={tell('empty, bare batten')} />
         <KeyLine
           drawing={LANDED}
-          words={`brought in to the ${deck} with all its ${bricks}: past the lock`}
+          words={tell('brought in to the deck with all its bricks: past the lock')}
         />
-        <KeyLine drawing={NOW} words="as recorded" />
+        <KeyLine drawing={NOW} words={tell('as recorded')} />
       </ul>
       <p className="quiet">
-        {house.brickKinds
-          .map(({ id, name, mass }) => {
-            const each = mass.known
-              ? sayMeasure({ value: mass.value, kind: 'mass' }, house, { style: 'fine' })
-              : 'mass unknown';
-            return `${id}: ${name}, ${each}`;
-          })
-          .join('; ')}
-        {house.brickKinds.length === 0 ? '' : '. '}
-        To type: select a cell and begin. Enter and Tab take it, Escape leaves it; arrows move. A
-        measure needs its unit.
+        {kinds === '' ? '' : `${kinds}. `}
+        {tell(
+          'To type: select a cell and begin. Enter and Tab take it, Escape leaves it; arrows ' +
+            'move. A measure needs its unit.',
+        )}
       </p>
     </div>
   );

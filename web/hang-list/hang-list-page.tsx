@@ -1,9 +1,12 @@
 /** The line set schedule as a sheet that is typed into: every set of the house, empty ones too. */
+
 import { useEffect, useRef, useState } from 'react';
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import { Link } from '../address/link.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork, type Work } from '../reckoning/use-work.ts';
 import { HangListKey } from './hang-list-key.tsx';
@@ -12,11 +15,15 @@ import { KeyList } from './key-list.tsx';
 import { countsWords, spokenResult } from './row-words.ts';
 
 const totalsWords = ({ assessment, house }: Work): string => {
-  if (assessment.sets.length === 0) return 'No sets yet.';
+  if (assessment.sets.length === 0) return phrase(house, 'No sets yet.');
   const hung = assessment.sets.filter(({ hang }) => hang !== null).length;
   const planned = assessment.bricks.map(({ kind, planned: count }) => ({ kind, count }));
-  const bricks = `show ${tradeWord(house, 'bricks')} ${countsWords(planned)}`;
-  return `${hung} hung, ${assessment.sets.length - hung} empty; ${bricks}.`;
+  const bricks = phrase(house, 'show bricks {counts}', { counts: countsWords(planned) });
+  return phrase(house, '{hung} hung, {length} empty; {bricks}.', {
+    hung,
+    length: assessment.sets.length - hung,
+    bricks,
+  });
 };
 
 type SpokenProps = { readonly sets: readonly SetReckoning[]; readonly house: House };
@@ -41,6 +48,7 @@ const SpokenResult = ({ sets, house }: SpokenProps) => {
 };
 
 export const HangListPage = (props: SheetProps) => {
+  const tell = useTell();
   const work = useWork();
   const { sets, house } = work;
   const title = capital(tradeWord(house, 'schedule'));
@@ -48,11 +56,16 @@ export const HangListPage = (props: SheetProps) => {
     <>
       <div className="page-head">
         <h1>{title}</h1>
-        <p className="quiet">{totalsWords(work)}</p>
+        <p className="quiet">
+          {totalsWords(work)}{' '}
+          <Link to={{ kind: 'anotherHouse', to: null, moved: null }}>
+            {tell('Fit it to another house')}
+          </Link>
+        </p>
       </div>
       <SpokenResult sets={sets} house={house} />
       {sets.length === 0 ? (
-        <NoSets house={house} />
+        <NoSets />
       ) : (
         <>
           <HangSheet {...props} />
@@ -60,18 +73,23 @@ export const HangListPage = (props: SheetProps) => {
           <HangListKey house={house} />
         </>
       )}
-      <TitleBlock drawing={title} scale="slices as in the key" />
+      <TitleBlock drawing={title} scale={tell('slices as in the key')} />
     </>
   );
 };
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
-const NoSets = ({ house }: { readonly house: House }) => (
-  <p className="empty-words">
-    This house has no line sets yet. Its document lists them: types of set with their{' '}
-    {tradeWord(house, 'batten')}s, {tradeWord(house, 'arbor')}s and stops, and where each set
-    stands. Until it does, nothing can be hung here.{' '}
-    <Link to={{ kind: 'house', part: 'limits', at: null }}>Open the house</Link>
-  </p>
-);
+const NoSets = () => {
+  const tell = useTell();
+  return (
+    <p className="empty-words">
+      {tell(
+        'This house has no line sets yet. Its document lists them: types of set with their ' +
+          'battens, arbors and stops, and where each set stands. Until it does, nothing can be ' +
+          'hung here.',
+      )}{' '}
+      <Link to={{ kind: 'house', part: 'limits', at: null }}>{tell('Open the house')}</Link>
+    </p>
+  );
+};

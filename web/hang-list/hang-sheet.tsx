@@ -1,4 +1,5 @@
 /** The list itself with what stands above it: rows as they are looked at, and cells chosen. */
+
 import {
   type FocusEvent,
   type RefObject,
@@ -10,10 +11,12 @@ import {
 } from 'react';
 import { tradeWord } from '#drawings';
 import type { Basis, House } from '#house';
+import { phrase } from '#texts';
 import { GridArea } from '../grid/grid-area.tsx';
 import { isOneCell, type Range, type Shown } from '../grid/selection.ts';
 import { isTyping, useSelection } from '../grid/use-selection.ts';
 import { at } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import type { Telling } from './cell-text.ts';
@@ -174,7 +177,7 @@ const firstWords = (range: Range | null, house: House): string | null => {
   const [row, column] = [range?.rows[0], range?.columns[0]];
   return row === undefined || column === undefined || !isColumn(column)
     ? null
-    : `set ${row}, ${headWords(column, house)}`;
+    : phrase(house, 'set {row}, {head}', { row, head: headWords(column, house) });
 };
 
 /** All that the list is, from the work in view: rows, columns, what is chosen and what is done. */
@@ -207,6 +210,7 @@ const useSheet = () => {
 };
 
 export const HangSheet = (props: SheetProps) => {
+  const tell = useTell();
   const { sets, house, looking, field, rows, railOrder, ...sheet } = useSheet();
   const { choosing, handlers, acts, finding } = sheet;
   const [isPasting, setPasting] = useState(false);
@@ -238,7 +242,9 @@ export const HangSheet = (props: SheetProps) => {
       <SheetOutcome outcome={acts.outcome} />
       <p className="sheet-seen" role="status">
         {seenWords({ ...looking, shown: rows.length, total: sets.length, house })}
-        {range === null || isOneCell(range) ? '' : ` Chosen: ${rangeWords(range)}.`}
+        {range === null || isOneCell(range)
+          ? ''
+          : tell(' Chosen: {rangeWords}.', { rangeWords: rangeWords(range) })}
       </p>
       <GridArea>
         <div

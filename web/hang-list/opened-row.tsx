@@ -1,6 +1,7 @@
 import type { Basis, House } from '#house';
 import { withoutHang } from '../editing/show-edits.ts';
 import { ItemsTable } from '../items/items-table.tsx';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useEditing } from '../reckoning/use-work.ts';
 
@@ -13,6 +14,7 @@ type OpenedProps = {
 
 /** The items of a set, beneath its row and in the flow. */
 export const OpenedRow = ({ each, house, given, columns }: OpenedProps) => {
+  const tell = useTell();
   const editing = useEditing();
   const name = each.set.hang?.name ?? '';
   return (
@@ -29,11 +31,13 @@ export const OpenedRow = ({ each, house, given, columns }: OpenedProps) => {
               })
             }
           >
-            Leave set {each.id} empty in this show
+            {tell('Leave set {id} empty in this show', { id: each.id })}
           </button>
           <span className="quiet">
-            This changes the plan, not what hangs there: the wall shows the record. Undo brings it
-            back.
+            {tell(
+              'This changes the plan, not what hangs there: the wall shows the record. ' +
+                'Undo brings it back.',
+            )}
           </span>
         </p>
       </td>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { PASTE_CHARACTERS_MAX } from '../grid/clip-text.ts';
 import { focusFirst } from '../grid/use-cell.ts';
+import { useTell } from '../language/use-tell.ts';
 
 type PasteBoxProps = {
   /** "set 5, item"; null where no cell is in hand. */
@@ -12,12 +13,13 @@ type PasteBoxProps = {
 
 /** For a screen without keys, where a browser pastes into a field and nowhere else. */
 export const PasteBox = ({ from, onPaste, onClose }: PasteBoxProps) => {
+  const tell = useTell();
   const [text, setText] = useState('');
   return (
-    <section className="paste-box" aria-label="Paste cells">
+    <section className="paste-box" aria-label={tell('Paste cells')}>
       <label>
         <span className="label">
-          Cells copied from a spreadsheet, with the unit at every measure
+          {tell('Cells copied from a spreadsheet, with the unit at every measure')}
         </span>
         <textarea
           ref={focusFirst}
@@ -36,10 +38,12 @@ export const PasteBox = ({ from, onPaste, onClose }: PasteBoxProps) => {
             if (onPaste(text)) onClose();
           }}
         >
-          {from === null ? 'Choose the first cell in the list' : `Put it in from ${from}`}
+          {from === null
+            ? tell('Choose the first cell in the list')
+            : tell('Put it in from {from}', { from })}
         </button>
         <button type="button" onClick={onClose}>
-          Close
+          {tell('Close')}
         </button>
       </p>
     </section>

@@ -4,13 +4,15 @@
  */
 import type { House } from '#house';
 import { unreachable } from '#outcome';
-import { parseQuantity } from '#quantities';
+import { decimalMarkOf, parseQuantity } from '#quantities';
 import { HANG_FAMILIES } from '#show';
 import type { Cells } from '../grid/clip-text.ts';
 import type { Place } from '../grid/selection.ts';
+import { readTyped } from '../grid/typed-marks.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { cellText, type Telling } from './cell-text.ts';
 import { type Column, headWords, isTyped, type TypedColumn } from './columns.ts';
+import { familyWords } from './row-words.ts';
 import type { RowEdit } from './sheet-edits.ts';
 
 /** A cell that was not understood: where it would go, what it said, what could stand there. */
@@ -44,16 +46,25 @@ export const shortened = (text: string): string =>
 
 const found = (text: string): string => (text === '' ? 'nothing' : shortened(text));
 
-const judgeLength = (text: string): Judged => {
+const judgeLength = (text: string, house: House): Judged => {
   if (text === '') return { text };
-  const read = parseQuantity('length', text);
-  return read.ok ? { text } : { found: found(text), accepted: read.error.accepted };
+  const mark = decimalMarkOf(house);
+  const read = readTyped('length', text, mark);
+  if (!read.ok) return { found: found(text), accepted: read.error.accepted };
+  const judged = parseQuantity('length', read.value);
+  return judged.ok ? { text: read.value } : { found: found(text), accepted: judged.error.accepted };
 };
 
-const judgeKind = (text: string): Judged =>
-  HANG_FAMILIES.some((family) => family === text.toLowerCase())
-    ? { text }
+/** By its word in a document, or as the list reads in the language of the device. */
+const judgeKind = (text: string, house: House): Judged => {
+  const asked = text.toLowerCase();
+  const family = HANG_FAMILIES.find(
+    (each) => each === asked || familyWords(each, house).toLowerCase() === asked,
+  );
+  return family !== undefined
+    ? { text: family === asked ? text : family }
     : { found: found(text), accepted: `${HANG_FAMILIES.slice(0, -1).join(', ')} or other` };
+};
 
 const judgeName = (text: string): Judged =>
   text === ''
@@ -63,16 +74,16 @@ const judgeName = (text: string): Judged =>
       }
     : { text };
 
-const judgeTyped = (column: TypedColumn, text: string): Judged => {
+const judgeTyped = (column: TypedColumn, text: string, house: House): Judged => {
   switch (column) {
     case 'item':
       return judgeName(text);
     case 'kind':
-      return judgeKind(text);
+      return judgeKind(text, house);
     case 'in':
     case 'out':
     case 'depth':
-      return judgeLength(text);
+      return judgeLength(text, house);
     default:
       return unreachable(column);
   }
@@ -87,7 +98,7 @@ const judgeCell = (
 ): Judged | null => {
   const now = cellText(each, column, telling);
   if (text === now) return null;
-  if (isTyped(column)) return judgeTyped(column, text);
+  if (isTyped(column)) return judgeTyped(column, text, telling.house);
   if (text === '') return null;
   const stands = now === '' ? 'nothing' : shortened(now);
   return {

@@ -1,4 +1,5 @@
 /** The figures of one row of the hang list, in the house's words and units. */
+
 import type { BrickCount, SetAssessment, TrimBalance } from '#assessment';
 import { tradeWord } from '#drawings';
 import type { House, Known } from '#house';
@@ -6,21 +7,29 @@ import { unreachable } from '#outcome';
 import { formatLength, type Metres } from '#quantities';
 import { sayMeasure } from '#sheets';
 import type { HangFamily, Trim } from '#show';
+import { ENGLISH, message, phrase, type Voice } from '#texts';
 
 export const lengthWords = (value: Known<Metres>, house: House, inches = false): string | null =>
   value.known
-    ? formatLength(value.value, house.units, {
+    ? formatLength(value.value, house, {
         customaryLength: inches ? 'inches' : 'feetInches',
       })
     : null;
 
-export const familyWords = (family: HangFamily): string => {
+const FAMILIES = {
+  soft: message('soft'),
+  hard: message('hard'),
+  electric: message('electric'),
+  other: message('other'),
+} as const;
+
+export const familyWords = (family: HangFamily, voice: Voice = ENGLISH): string => {
   switch (family) {
     case 'soft':
     case 'hard':
     case 'electric':
     case 'other':
-      return family;
+      return phrase(voice, FAMILIES[family]);
     default:
       return unreachable(family);
   }
@@ -78,7 +87,7 @@ export const hungWords = ({ hung }: SetAssessment, house: House): string | null 
 
 export const stackWords = ({ plan }: SetAssessment, house: House): string | null =>
   plan.known
-    ? formatLength(plan.value.stack.height, house.units, {
+    ? formatLength(plan.value.stack.height, house, {
         customaryLength: 'inches',
         round: 'up',
       })
@@ -86,19 +95,21 @@ export const stackWords = ({ plan }: SetAssessment, house: House): string | null
 
 /** One sentence for those who hear the result of an edit and do not see it. */
 export const spokenResult = (set: SetAssessment, house: House): string => {
-  const id = `Set ${set.lineSet.id}`;
-  if (set.hang === null) return `${id}: empty.`;
+  const id = phrase(house, 'Set {id}', { id: set.lineSet.id });
+  if (set.hang === null) return phrase(house, '{id}: empty.', { id });
   const hung = hungWords(set, house);
   const bricks = brickWords(set);
   const trims = set.plan.known
     ? set.plan.value.trims.map(({ trim, imbalance }) => {
         const said = sayMeasure({ value: imbalance, kind: 'imbalance' }, house);
-        return `${said} at ${trim.name} ${tradeWord(house, 'trim')}`;
+        return phrase(house, '{said} at {name} trim', { said, name: trim.name });
       })
     : [];
   return [
-    `${id}: ${hung === null ? 'hung mass unknown' : `${hung} hung`}`,
-    ...(bricks === null ? [] : [`${tradeWord(house, 'bricks')} ${bricks.planned}`]),
+    hung === null
+      ? phrase(house, '{id}: hung mass unknown', { id })
+      : phrase(house, '{id}: {hung} hung', { id, hung }),
+    ...(bricks === null ? [] : [phrase(house, 'bricks {planned}', { planned: bricks.planned })]),
     ...trims,
   ].join(', ');
 };

@@ -1,4 +1,5 @@
 /** One set of the hang list: what hangs, what it comes to, and how it balances. */
+
 import { memo } from 'react';
 import { sliceDrawing } from '#drawings';
 import type { House } from '#house';
@@ -6,10 +7,11 @@ import { Link } from '../address/link.tsx';
 import { DrawingView } from '../drawing/drawing-view.tsx';
 import { twoTrims } from '../editing/trims.ts';
 import { ReadCell } from '../grid/read-cell.tsx';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import type { Column } from './columns.ts';
 import { FindingsWord } from './findings-word.tsx';
-import { DepthCell, FamilyCell, NameCell, NewNameCell, TrimCell } from './hang-cells.tsx';
+import { DepthCell, FamilyCell, NameCell, TrimCell } from './hang-cells.tsx';
 import { KnownBy } from './known-by.tsx';
 import {
   balanceAt,
@@ -36,26 +38,40 @@ export type RowProps = {
 const SLICE = { width: 146, height: 22 };
 
 /** A figure that nobody types: it can be reached and read, and says plainly when it is unknown. */
-const Figure = ({ column, words }: { column: Column; words: string | null }) => (
-  <ReadCell className="number" column={column}>
-    {words ?? <span className="unknown">unknown</span>}
-  </ReadCell>
-);
+const Figure = ({ column, words }: { column: Column; words: string | null }) => {
+  const tell = useTell();
+  return (
+    <ReadCell className="number" column={column}>
+      {words ?? <span className="unknown">{tell('unknown')}</span>}
+    </ReadCell>
+  );
+};
 
-const Nothing = ({ column }: { column: Column }) => (
-  <ReadCell className="number quiet" column={column}>
-    <span aria-hidden="true">–</span>
-    <span className="only-said">none</span>
-  </ReadCell>
-);
+const Nothing = ({ column }: { column: Column }) => {
+  const tell = useTell();
+  return (
+    <ReadCell className="number quiet" column={column}>
+      <span aria-hidden="true">–</span>
+      <span className="only-said">{tell('none')}</span>
+    </ReadCell>
+  );
+};
 
-const SetNumber = ({ each }: { each: SetReckoning }) => (
-  <th scope="row" className="set-number" data-col="set">
-    <Link to={{ kind: 'set', set: each.id }} name={`Set ${each.id}, open it`} tabIndex={-1} isCell>
-      {each.id}
-    </Link>
-  </th>
-);
+const SetNumber = ({ each }: { each: SetReckoning }) => {
+  const tell = useTell();
+  return (
+    <th scope="row" className="set-number" data-col="set">
+      <Link
+        to={{ kind: 'set', set: each.id }}
+        name={tell('Set {id}, open it', { id: each.id })}
+        tabIndex={-1}
+        isCell
+      >
+        {each.id}
+      </Link>
+    </th>
+  );
+};
 
 const Slice = ({ each, house, edgeN }: RowProps) => {
   const { imbalance } = each.set.recorded;
@@ -100,6 +116,7 @@ const At = ({ each, house, which, column }: AtProps) => {
 };
 
 const Bricks = ({ each, house }: Pick<RowProps, 'each' | 'house'>) => {
+  const tell = useTell();
   const words = brickWords(each.set);
   if (words === null) {
     const takesThem = each.set.bare.known && each.set.hang?.deadHungAt === null;
@@ -108,13 +125,19 @@ const Bricks = ({ each, house }: Pick<RowProps, 'each' | 'house'>) => {
   return (
     <ReadCell className="number bricks" column="bricks">
       {words.planned}
-      {words.program === null ? null : <small className="program"> program: {words.program}</small>}
-      <span className="only-said">{house.words === 'US' ? ' bricks' : ' weights'}</span>
+      {words.program === null ? null : (
+        <small className="program">
+          {' '}
+          {tell(' program: {program}', { program: words.program })}
+        </small>
+      )}
+      <span className="only-said">{house.words === 'US' ? tell(' bricks') : tell(' weights')}</span>
     </ReadCell>
   );
 };
 
 const Hung = (props: RowProps) => {
+  const tell = useTell();
   const { each, house, isOpen, onOpen } = props;
   const { hang } = each.set;
   if (hang === null) return null;
@@ -122,7 +145,6 @@ const Hung = (props: RowProps) => {
   const count = hang.items.length;
   return (
     <>
-      <NameCell each={each} house={house} />
       <td className="items-button" data-col="items">
         <button
           type="button"
@@ -132,8 +154,8 @@ const Hung = (props: RowProps) => {
           aria-expanded={isOpen}
           onClick={() => onOpen(each.id)}
         >
-          {count === 1 ? '1 item' : `${count} items`}
-          <span className="only-said"> of set {each.id}</span>
+          {count === 1 ? tell('1 item') : tell('{count} items', { count })}
+          <span className="only-said"> {tell(' of set {id}', { id: each.id })}</span>
         </button>
       </td>
       <FamilyCell each={each} />
@@ -161,22 +183,24 @@ const BEHIND_SLICE: readonly Column[] = ['atIn', 'atOut'];
 const Blank = ({ columns }: { readonly columns: readonly Column[] }) =>
   columns.map((column) => <ReadCell key={column} column={column} />);
 
-const Empty = (props: RowProps) => (
-  <>
-    <NewNameCell each={props.each} house={props.house} railOrder={props.railOrder} />
-    <td className="items-button" data-col="items">
-      <Link to={{ kind: 'whichSet', piece: null }} isCell tabIndex={-1}>
-        Which set?
-      </Link>
-    </td>
-    <ReadCell column="kind" className="quiet">
-      {emptyWord(props.each)}
-    </ReadCell>
-    <Blank columns={BEFORE_SLICE} />
-    <Slice {...props} />
-    <Blank columns={BEHIND_SLICE} />
-  </>
-);
+const Empty = (props: RowProps) => {
+  const tell = useTell();
+  return (
+    <>
+      <td className="items-button" data-col="items">
+        <Link to={{ kind: 'whichSet', piece: null }} isCell tabIndex={-1}>
+          {tell('Which set?')}
+        </Link>
+      </td>
+      <ReadCell column="kind" className="quiet">
+        {emptyWord(props.each, props.house)}
+      </ReadCell>
+      <Blank columns={BEFORE_SLICE} />
+      <Slice {...props} />
+      <Blank columns={BEHIND_SLICE} />
+    </>
+  );
+};
 
 const classOf = ({ each, isInHand, isOpen }: RowProps): string =>
   [
@@ -186,12 +210,13 @@ const classOf = ({ each, isInHand, isOpen }: RowProps): string =>
   ].join(' ');
 
 export const SetRow = memo((props: RowProps) => {
-  const { each, house, nowMs } = props;
+  const { each, house, nowMs, railOrder } = props;
   const { y } = each.set.lineSet;
   return (
     <tr data-row="" data-set={each.id} className={classOf(props)}>
       <SetNumber each={each} />
       <Figure column="position" words={lengthWords(y, house)} />
+      <NameCell each={each} house={house} railOrder={railOrder} />
       {each.set.hang === null ? <Empty {...props} /> : <Hung {...props} />}
       <ReadCell className="findings" column="findings">
         <FindingsWord findings={each.findings} />

@@ -1,8 +1,11 @@
 /** Above the list: what to look for, what to do with the cells that are chosen, what is hidden. */
+
 import { type KeyboardEvent, type RefObject, useState } from 'react';
 import type { House } from '#house';
 import { HANG_FAMILIES } from '#show';
+import { message } from '#texts';
 import type { Choosing } from '../grid/use-selection.ts';
+import { useTell } from '../language/use-tell.ts';
 import { type Column, HIDEABLE, headWords } from './columns.ts';
 import { FINDINGS_ASKED, type FindingsAsked, USES, type Use } from './row-filter.ts';
 import { familyWords } from './row-words.ts';
@@ -11,19 +14,19 @@ import type { Acts } from './use-sheet-acts.ts';
 import type { ViewOfSheet } from './use-sheet-view.ts';
 
 const USE_WORDS: Readonly<Record<Use, string>> = {
-  any: 'all sets',
-  hung: 'something hangs',
-  empty: 'empty',
-  keptEmpty: 'kept empty',
-  spare: 'spare',
-  blocked: 'locked out, dead-hung, no arbor',
+  any: message('all sets'),
+  hung: message('something hangs'),
+  empty: message('empty'),
+  keptEmpty: message('kept empty'),
+  spare: message('spare'),
+  blocked: message('locked out, dead-hung, no arbor'),
 };
 
 const FINDINGS_WORDS: Readonly<Record<FindingsAsked, string>> = {
-  any: 'with and without',
-  some: 'has findings',
-  caution: 'caution or danger',
-  stop: 'danger',
+  any: message('with and without'),
+  some: message('has findings'),
+  caution: message('caution or danger'),
+  stop: message('danger'),
 };
 
 type ChoiceProps<T extends string> = {
@@ -61,6 +64,7 @@ type FindProps = {
 };
 
 const Find = ({ field, found, onNext, onBack, looking }: FindProps) => {
+  const tell = useTell();
   const [text, setText] = useState('');
   const isOnly = looking.view.filter.text !== '';
   const press = (event: KeyboardEvent): void => {
@@ -73,7 +77,7 @@ const Find = ({ field, found, onNext, onBack, looking }: FindProps) => {
   return (
     <div className="sheet-find">
       <label>
-        <span className="label">find</span>
+        <span className="label">{tell('find')}</span>
         <input
           ref={field}
           type="search"
@@ -95,10 +99,10 @@ const Find = ({ field, found, onNext, onBack, looking }: FindProps) => {
           disabled={text.trim() === ''}
           onChange={({ target }) => looking.filterBy({ text: target.checked ? text : '' })}
         />
-        only these
+        {tell('only these')}
       </label>
       <span className="quiet" role="status">
-        {text.trim() === '' ? '' : `${count} found`}
+        {text.trim() === '' ? '' : tell('{count} found', { count })}
       </span>
     </div>
   );
@@ -114,35 +118,36 @@ type BarProps = Omit<FindProps, 'found'> & {
 };
 
 export const SheetBar = (props: BarProps) => {
+  const tell = useTell();
   const { looking } = props;
   const { filter } = looking.view;
   return (
-    <section className="sheet-bar" aria-label="Look for and change many rows">
+    <section className="sheet-bar" aria-label={tell('Look for and change many rows')}>
       <div className="sheet-line">
         <Find {...props} />
         <Choice
-          label="kind"
+          label={tell('kind')}
           chosen={filter.family}
           options={[
-            ['any', 'all kinds'],
-            ...HANG_FAMILIES.map((family) => [family, familyWords(family)] as const),
+            ['any', tell('all kinds')],
+            ...HANG_FAMILIES.map((family) => [family, familyWords(family, props.house)] as const),
           ]}
           onChoose={(family) => looking.filterBy({ family })}
         />
         <Choice
-          label="sets"
+          label={tell('sets')}
           chosen={filter.use}
-          options={USES.map((use) => [use, USE_WORDS[use]] as const)}
+          options={USES.map((use) => [use, tell(USE_WORDS[use])] as const)}
           onChoose={(use) => looking.filterBy({ use })}
         />
         <Choice
-          label="findings"
+          label={tell('findings')}
           chosen={filter.findings}
-          options={FINDINGS_ASKED.map((asked) => [asked, FINDINGS_WORDS[asked]] as const)}
+          options={FINDINGS_ASKED.map((asked) => [asked, tell(FINDINGS_WORDS[asked])] as const)}
           onChoose={(findings) => looking.filterBy({ findings })}
         />
         <button type="button" disabled={isRailOrder(looking.view)} onClick={looking.toRail}>
-          Every set in rail order
+          {tell('Every set in rail order')}
         </button>
       </div>
       <div className="sheet-line">
@@ -153,30 +158,33 @@ export const SheetBar = (props: BarProps) => {
   );
 };
 
-const CellButtons = ({ acts, choosing, isPasting, onPasteBox }: BarProps) => (
-  <fieldset className="sheet-acts">
-    <legend className="only-said">With the cells that are chosen</legend>
-    <button
-      type="button"
-      aria-pressed={choosing.isPicking}
-      onClick={() => choosing.pick(!choosing.isPicking)}
-    >
-      {choosing.isPicking ? 'Choosing: tap two corners' : 'Choose cells'}
-    </button>
-    <button type="button" onClick={acts.copy}>
-      Copy
-    </button>
-    <button type="button" aria-expanded={isPasting} onClick={onPasteBox}>
-      Paste …
-    </button>
-    <button type="button" onClick={acts.fill}>
-      Fill down
-    </button>
-    <button type="button" onClick={acts.clear}>
-      Clear
-    </button>
-  </fieldset>
-);
+const CellButtons = ({ acts, choosing, isPasting, onPasteBox }: BarProps) => {
+  const tell = useTell();
+  return (
+    <fieldset className="sheet-acts">
+      <legend className="only-said">{tell('With the cells that are chosen')}</legend>
+      <button
+        type="button"
+        aria-pressed={choosing.isPicking}
+        onClick={() => choosing.pick(!choosing.isPicking)}
+      >
+        {choosing.isPicking ? tell('Choosing: tap two corners') : tell('Choose cells')}
+      </button>
+      <button type="button" onClick={acts.copy}>
+        {tell('Copy')}
+      </button>
+      <button type="button" aria-expanded={isPasting} onClick={onPasteBox}>
+        {tell('Paste …')}
+      </button>
+      <button type="button" onClick={acts.fill}>
+        {tell('Fill down')}
+      </button>
+      <button type="button" onClick={acts.clear}>
+        {tell('Clear')}
+      </button>
+    </fieldset>
+  );
+};
 
 type HiddenProps = { readonly house: House; readonly looking: ViewOfSheet };
 
@@ -186,26 +194,33 @@ const toggled = (hidden: ReadonlySet<Column>, column: Column): ReadonlySet<Colum
   return next;
 };
 
-const HiddenColumns = ({ house, looking: { hidden, hide } }: HiddenProps) => (
-  <details className="sheet-columns">
-    <summary>Columns{hidden.size === 0 ? '' : `, ${hidden.size} hidden`}</summary>
-    <fieldset>
-      <legend className="quiet">Shown on this device</legend>
-      <div className="sheet-column-list">
-        {HIDEABLE.map((column) => (
-          <label key={column}>
-            <input
-              type="checkbox"
-              checked={!hidden.has(column)}
-              onChange={() => hide(toggled(hidden, column))}
-            />
-            {headWords(column, house)}
-          </label>
-        ))}
-      </div>
-      <button type="button" disabled={hidden.size === 0} onClick={() => hide(new Set())}>
-        Show every column
-      </button>
-    </fieldset>
-  </details>
-);
+const HiddenColumns = ({ house, looking: { hidden, hide } }: HiddenProps) => {
+  const tell = useTell();
+  return (
+    <details className="sheet-columns">
+      <summary>
+        {hidden.size === 0
+          ? tell('Columns')
+          : tell('Columns, {count} hidden', { count: hidden.size })}
+      </summary>
+      <fieldset>
+        <legend className="quiet">{tell('Shown on this device')}</legend>
+        <div className="sheet-column-list">
+          {HIDEABLE.map((column) => (
+            <label key={column}>
+              <input
+                type="checkbox"
+                checked={!hidden.has(column)}
+                onChange={() => hide(toggled(hidden, column))}
+              />
+              {headWords(column, house)}
+            </label>
+          ))}
+        </div>
+        <button type="button" disabled={hidden.size === 0} onClick={() => hide(new Set())}>
+          {tell('Show every column')}
+        </button>
+      </fieldset>
+    </details>
+  );
+};

@@ -3,7 +3,9 @@
  * when they are asked for, so that no row runs away from the hand that is typing into it; a row
  * that comes to match later is shown as well, since what is hidden may be what matters.
  */
+
 import type { House } from '#house';
+import { phrase, phraseCount } from '#texts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import type { Telling } from './cell-text.ts';
 import { COLUMNS, type Column, headWords } from './columns.ts';
@@ -80,25 +82,39 @@ type Seen = {
   readonly house: House;
 };
 
-const rowsWords = ({ shown, total }: Seen): string => {
+const rowsWords = ({ shown, total, house }: Seen): string => {
   const away = total - shown;
-  if (away === 0) return `All ${total} sets are shown`;
-  return `${shown} of ${total} sets are shown, ${away} ${away === 1 ? 'is' : 'are'} hidden`;
+  if (away === 0) return phrase(house, 'All {total} sets are shown', { total });
+  return phraseCount(
+    house,
+    away,
+    [
+      '{shown} of {total} sets are shown, {count} is hidden',
+      '{shown} of {total} sets are shown, {count} are hidden',
+    ],
+    { shown, total },
+  );
 };
 
 const orderWords = ({ view: { sort }, house }: Seen): string => {
-  if (sort === null) return 'in rail order';
-  const way = sort.way === 'up' ? 'from the least' : 'from the most';
-  return `sorted by ${headWords(sort.column, house)}, ${way}, not in rail order`;
+  if (sort === null) return phrase(house, 'in rail order');
+  const way = sort.way === 'up' ? phrase(house, 'from the least') : phrase(house, 'from the most');
+  return phrase(house, 'sorted by {head}, {way}, not in rail order', {
+    head: headWords(sort.column, house),
+    way,
+  });
 };
 
 const columnsWords = ({ hidden, house }: Seen): string => {
   const away = COLUMNS.filter((column) => hidden.has(column));
   if (away.length === 0) return '';
   const words = listed(away.map((column) => headWords(column, house)));
-  return away.length === 1
-    ? ` 1 column is hidden: ${words}.`
-    : ` ${away.length} columns are hidden: ${words}.`;
+  return phraseCount(
+    house,
+    away.length,
+    [' {count} column is hidden: {words}.', ' {count} columns are hidden: {words}.'],
+    { words },
+  );
 };
 
 /** One sentence for what is to be seen and one for what is not. */

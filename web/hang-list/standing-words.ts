@@ -1,7 +1,9 @@
 /** What a set is for in this show, and what keeps it from being used, in words. */
+
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { unreachable } from '#outcome';
+import { phrase } from '#texts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 
 export type Standing = 'hung' | 'keptEmpty' | 'spare';
@@ -12,16 +14,16 @@ export const standingOf = ({ set, keptEmpty }: SetReckoning): Standing => {
 };
 
 /** A short word for the column of kinds, where nothing hangs that has one. */
-export const emptyWord = (each: SetReckoning): string =>
-  standingOf(each) === 'keptEmpty' ? 'kept empty' : 'spare';
+export const emptyWord = (each: SetReckoning, house: House): string =>
+  standingOf(each) === 'keptEmpty' ? phrase(house, 'kept empty') : phrase(house, 'spare');
 
 const suspensionWords = ({ set }: SetReckoning, house: House): readonly string[] => {
   const { suspension } = set.lineSet;
   switch (suspension) {
     case 'motor':
-      return ['on a motor'];
+      return [phrase(house, 'on a motor')];
     case 'hemp':
-      return ['on hemp'];
+      return [phrase(house, 'on hemp')];
     case 'deadHung':
       return [tradeWord(house, 'deadHung')];
     case 'singlePurchase':
@@ -32,10 +34,14 @@ const suspensionWords = ({ set }: SetReckoning, house: House): readonly string[]
   }
 };
 
-const lockOutWords = ({ set }: SetReckoning): readonly string[] => {
+const lockOutWords = ({ set }: SetReckoning, house: House): readonly string[] => {
   const { service, tag } = set.recorded.state;
   if (service !== 'lockedOut') return [];
-  return [tag === null ? 'locked out' : `locked out: ${tag.reason}`];
+  return [
+    tag === null
+      ? phrase(house, 'locked out')
+      : phrase(house, 'locked out: {reason}', { reason: tag.reason }),
+  ];
 };
 
 const deadHungWords = ({ set }: SetReckoning, house: House): readonly string[] =>
@@ -46,7 +52,7 @@ const deadHungWords = ({ set }: SetReckoning, house: House): readonly string[] =
 /** Why the set cannot be flown by hand as the others are; empty where nothing stands against it. */
 export const blockedWords = (each: SetReckoning, house: House): readonly string[] => [
   ...new Set([
-    ...lockOutWords(each),
+    ...lockOutWords(each, house),
     ...deadHungWords(each, house),
     ...suspensionWords(each, house),
   ]),

@@ -47,7 +47,11 @@ const DemoInHand = ({ hasHouse, onTake, isTaking }: StepProps) => {
         This is the demo, an invented house. A house of your own begins blank, in a database of its
         own; the demo stays as it is and can be opened again.
       </p>
-      <NewHouseForm isTaking={isTaking} onBegin={(house) => onTake('house', house)} />
+      <NewHouseForm
+        act="Put the demo aside and start a blank house"
+        isTaking={isTaking}
+        onBegin={(house) => onTake('house', house)}
+      />
     </>
   );
 };

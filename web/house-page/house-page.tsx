@@ -1,5 +1,8 @@
 /** The house as it is known: each limit with its source, what is unknown, and which house it is. */
+import type { ReactNode } from 'react';
 import { tradeWord } from '#drawings';
+import { inHouseWords } from '#sheets';
+import { Link } from '../address/link.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import type { Databases } from '../keeping/server.ts';
 import { useWork } from '../reckoning/use-work.ts';
@@ -12,6 +15,25 @@ import { LiftLines, LoftWells } from './lift-lines.tsx';
 import { RuleTable, StageTable } from './limits.tsx';
 import { SetTypes } from './set-types.tsx';
 import { Unknowns } from './unknowns.tsx';
+
+type EnterProps = {
+  readonly part: string;
+  readonly words: string;
+  readonly children: ReactNode;
+};
+
+/** What is read here is typed into its part of the form. */
+const Enter = ({ part, words, children }: EnterProps) => {
+  const { house } = useWork();
+  return (
+    <div className="house-entered">
+      {children}
+      <Link to={{ kind: 'house', part: 'enter', at: null, inside: part }}>
+        Enter or change: {inHouseWords(words, house)}
+      </Link>
+    </div>
+  );
+};
 
 export const HousePage = ({ databases }: { readonly databases: Databases }) => {
   const { house } = useWork();
@@ -28,14 +50,28 @@ export const HousePage = ({ databases }: { readonly databases: Databases }) => {
       <div className="house-page">
         <DatabaseStep databases={databases} />
         <Unknowns />
-        <RuleTable />
-        <StageTable />
-        <BrickKinds />
-        <Galleries />
-        <SetTypes />
-        <Battens />
-        <LiftLines />
-        <LoftWells />
+        <Enter part="rules" words="rules">
+          <RuleTable />
+        </Enter>
+        <Enter part="stage" words="stage">
+          <StageTable />
+        </Enter>
+        <Enter part="bricks" words="bricks">
+          <BrickKinds />
+        </Enter>
+        <Enter part="galleries" words="galleries and rails">
+          <Galleries />
+        </Enter>
+        <Enter part="sets" words="line sets">
+          <SetTypes />
+        </Enter>
+        <Enter part="kinds" words="kinds of set">
+          <Battens />
+          <LiftLines />
+        </Enter>
+        <Enter part="beams" words="beam and loft wells">
+          <LoftWells />
+        </Enter>
         <DocumentTexts />
       </div>
       <TitleBlock drawing="House, its limits" scale="no drawing" />

@@ -117,7 +117,7 @@ export const LoftWells = () => {
           round: 'down',
         });
         const by = [basis, source].filter((part) => part !== '').join(': ');
-        const width = formatLength(well.width, house.units);
+        const width = formatLength(well.width, house);
         return { key: well.id, cells: [well.id, placeWords(well, house), width, value, by] };
       })}
       empty="No loft well is described yet: what the lines put on the grid is not added up."

@@ -56,11 +56,13 @@ const missingWords = ({ name, units, words, operatingSide }: Partial<NewHouse>):
 };
 
 type FormProps = {
+  /** What the button does, in words. */
+  readonly act: string;
   readonly isTaking: boolean;
   readonly onBegin: (house: NewHouse) => void;
 };
 
-export const NewHouseForm = ({ isTaking, onBegin }: FormProps) => {
+export const NewHouseForm = ({ act, isTaking, onBegin }: FormProps) => {
   const id = useId();
   const [asked, setAsked] = useState<Partial<NewHouse>>({});
   const missing = missingWords(asked);
@@ -107,7 +109,7 @@ export const NewHouseForm = ({ isTaking, onBegin }: FormProps) => {
           disabled={missing !== '' || isTaking}
           aria-describedby={`${id}-missing`}
         >
-          Put the demo aside and start a blank house
+          {act}
         </button>
         <span id={`${id}-missing`} role="status">
           {missing}

@@ -1,5 +1,7 @@
 /** What is still unknown and what waits for it, so that the next measurement can be chosen. */
 import { type Unknown, unknownsOf } from '#documents';
+import { Link } from '../address/link.tsx';
+import { placeOfValue } from '../house-entry/asked-words.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { RuledTable } from './ruled-table.tsx';
 
@@ -16,7 +18,7 @@ const List = ({ unknowns }: { readonly unknowns: readonly Unknown[] }) => (
   <ul className="unknown-names">
     {unknowns.map(({ path, what }) => (
       <li key={path}>
-        {what} <span className="code">{path}</span>
+        <Link to={placeOfValue(path)}>{what}</Link> <span className="code">{path}</span>
       </li>
     ))}
   </ul>

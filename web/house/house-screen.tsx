@@ -1,4 +1,5 @@
 /** The house: its section and plan at a moment, and its limits with their sources. */
+import { lazy, Suspense } from 'react';
 import { tradeWord } from '#drawings';
 import type { HousePart, Place } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
@@ -9,12 +10,19 @@ import type { Databases } from '../keeping/server.ts';
 import { PlannedFrame } from '../order/planned-frame.tsx';
 import { useWork } from '../reckoning/use-work.ts';
 import { MomentBar } from './moment-bar.tsx';
-import { type MomentChoice, readMoment } from './moment-choice.ts';
+import { type MomentChoice, readMoment, sheetMoment, writeMoment } from './moment-choice.ts';
 import { PlanView } from './plan-view.tsx';
 import { SectionTable } from './section-table.tsx';
 import { SectionView } from './section-view.tsx';
 import { SetInHand } from './set-in-hand.tsx';
 import { type MomentAnswer, momentOf, type ShownMoment, useOrderMoment } from './use-moment.ts';
+
+const HouseEntry = lazy(async () => ({
+  default: (await import('../house-entry/house-entry.tsx')).HouseEntry,
+}));
+const HouseFound = lazy(async () => ({
+  default: (await import('../house-found/house-found.tsx')).HouseFound,
+}));
 
 export type HouseScreenProps = {
   readonly place: Extract<Place, { readonly kind: 'house' }>;
@@ -27,7 +35,11 @@ const PARTS: readonly (readonly [HousePart, string])[] = [
   ['section', 'Section'],
   ['plan', 'Plan'],
   ['limits', 'Limits'],
+  ['enter', 'Enter'],
+  ['found', 'As found'],
 ];
+
+const isDrawing = (part: HousePart): boolean => part === 'section' || part === 'plan';
 
 export const HouseScreen = (props: HouseScreenProps) => {
   const { place, databases } = props;
@@ -40,7 +52,7 @@ export const HouseScreen = (props: HouseScreenProps) => {
           {PARTS.map(([part, words]) => (
             <Link
               key={part}
-              to={{ kind: 'house', part, at: part === 'limits' ? null : place.at }}
+              to={{ kind: 'house', part, at: isDrawing(part) ? place.at : null }}
               isHere={part === place.part}
             >
               {words}
@@ -48,7 +60,19 @@ export const HouseScreen = (props: HouseScreenProps) => {
           ))}
         </nav>
       </div>
-      {place.part === 'limits' ? <HousePage databases={databases} /> : <Drawings {...props} />}
+      {isDrawing(place.part) ? (
+        <Drawings {...props} />
+      ) : (
+        <Suspense fallback={<p className="empty-words">Fetching this screen …</p>}>
+          {place.part === 'enter' ? (
+            <HouseEntry place={place} />
+          ) : place.part === 'found' ? (
+            <HouseFound place={place} />
+          ) : (
+            <HousePage databases={databases} />
+          )}
+        </Suspense>
+      )}
     </>
   );
 };
@@ -106,6 +130,7 @@ const Shown = ({
           )}
           <SetInHand moment={answer.moment} id={setInHand} />
           <SectionTable moment={answer.moment} />
+          <AsSheet part={place.part} choice={choice} />
         </Framed>
       ) : 'waiting' in answer ? (
         <p className="empty-words" role="status">
@@ -121,6 +146,26 @@ const Shown = ({
         scale={`a bar below the drawing; heights above the ${tradeWord(house, 'deck')}`}
       />
     </>
+  );
+};
+
+type AsSheetProps = { readonly part: HousePart; readonly choice: MomentChoice };
+
+/**
+ * The same on paper, where it is of a moment that has a name: a step of an order has its own. And
+ * as a file for programs that draw, of any moment.
+ */
+const AsSheet = ({ part, choice }: AsSheetProps) => {
+  const at = sheetMoment(choice, useWork().show);
+  return (
+    <p className="as-sheet buttons">
+      {at === null ? null : (
+        <Link to={{ kind: 'sheets', sheet: `${part}/${at}` }}>
+          This drawing as a sheet to print
+        </Link>
+      )}
+      <Link to={{ kind: 'takeOut', at: writeMoment(choice) }}>as SVG or DXF</Link>
+    </p>
   );
 };
 

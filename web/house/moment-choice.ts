@@ -1,5 +1,6 @@
 /** Which moment of the house is shown, as it stands in the address. */
 import { unreachable } from '#outcome';
+import type { Show } from '#show';
 import { JOBS, type OrderJobName, type OrderStartName, STARTS } from '../address/address.ts';
 
 export type MomentChoice =
@@ -46,6 +47,24 @@ export const readMoment = (at: string | null): MomentChoice | null => {
       return orderOf(words);
     default:
       return null;
+  }
+};
+
+/** How a sheet calls the moment; null where there is none of it. */
+export const sheetMoment = (choice: MomentChoice, { cues }: Show): string | null => {
+  switch (choice.of) {
+    case 'record':
+      return 'record';
+    case 'trim':
+      return `trim:${choice.name}`;
+    case 'cue': {
+      const last = cues[choice.done - 1];
+      return last === undefined ? null : `cue:${last.number}`;
+    }
+    case 'order':
+      return null;
+    default:
+      return unreachable(choice);
   }
 };
 

@@ -4,10 +4,12 @@ import type { Basis, House } from '#house';
 import { sayMeasure } from '#sheets';
 import { ITEM_KINDS, type ItemKind } from '#show';
 import type { ItemTakeoff } from '#takeoff';
+import type { Voice } from '#texts';
 import { TYPED, withField, withItem, withoutItem, withWholeMass } from '../editing/show-edits.ts';
 import { ChoiceCell } from '../grid/choice-cell.tsx';
 import { EditCell } from '../grid/edit-cell.tsx';
 import { at, isList, isObject, type JsonObject, type JsonPath } from '../keeping/json.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useEditing } from '../reckoning/use-work.ts';
 import { kindWords } from './item-words.ts';
@@ -21,7 +23,8 @@ type ItemsProps = {
   readonly given: Basis | null;
 };
 
-const KIND_OPTIONS = ITEM_KINDS.map((value) => ({ value, words: kindWords(value) }));
+const kindOptions = (voice: Voice) =>
+  ITEM_KINDS.map((value) => ({ value, words: kindWords(value, voice) }));
 
 const basisGiven = (root: JsonObject, path: JsonPath, above: Basis | null): Basis | null =>
   path.reduce<Basis | null>((found, _, depth) => {
@@ -55,11 +58,12 @@ const massSaid = (value: number, house: House, round: 'up' | 'nearest'): string 
   sayMeasure({ value, kind: 'mass' }, house, { round, style: 'fine' });
 
 const Mass = ({ parts, takeoff }: { parts: RowParts; takeoff: ItemTakeoff | undefined }) => {
+  const tell = useTell();
   const editing = useEditing();
   const { item, house, set, index } = parts;
   const name = String(item['name']);
   if (isByMass(item)) {
-    const figure = figureAt(parts, ['takeoff', 'mass'], `mass of ${name}`, 'mass');
+    const figure = figureAt(parts, ['takeoff', 'mass'], tell('mass of {name}', { name }), 'mass');
     return (
       <>
         <FigureCell figure={figure} house={house} />
@@ -72,7 +76,7 @@ const Mass = ({ parts, takeoff }: { parts: RowParts; takeoff: ItemTakeoff | unde
   return (
     <>
       <EditCell
-        name={`mass of ${name} as a whole, set ${set}`}
+        name={tell('mass of {name} as a whole, set {set}', { name, set })}
         text=""
         className="number"
         measure={{ dimension: 'mass', units: house.units }}
@@ -88,20 +92,22 @@ const Mass = ({ parts, takeoff }: { parts: RowParts; takeoff: ItemTakeoff | unde
         {total?.known ? (
           massSaid(total.value.massKg, house, 'nearest')
         ) : (
-          <span className="unknown">unknown</span>
+          <span className="unknown">{tell('unknown')}</span>
         )}
       </EditCell>
       <td className="number">
         {total?.known && total.value.uncertaintyKg !== null
           ? `± ${massSaid(total.value.uncertaintyKg, house, 'up')}`
-          : 'not given'}
+          : tell('not given')}
       </td>
-      <td>worked out below</td>
+      <td>{tell('worked out below')}</td>
     </>
   );
 };
 
 const ItemRow = ({ parts, takeoff }: { parts: RowParts; takeoff: ItemTakeoff | undefined }) => {
+  const tell = useTell();
+  const voice = useVoice();
   const editing = useEditing();
   const { set, index, item, house } = parts;
   const name = String(item['name']);
@@ -112,20 +118,31 @@ const ItemRow = ({ parts, takeoff }: { parts: RowParts; takeoff: ItemTakeoff | u
     });
   return (
     <tr data-row="">
-      <EditCell name={`name of item, set ${set}`} text={name} take={set1(['name'], 'name')} isHead>
+      <EditCell
+        name={tell('name of item, set {set}', { set })}
+        text={name}
+        take={set1(['name'], 'name')}
+        isHead
+      >
         {name}
       </EditCell>
       <ChoiceCell
-        name={`what ${name} does as it flies`}
+        name={tell('what {name} does as it flies', { name })}
         chosen={String(item['kind'])}
-        options={KIND_OPTIONS}
+        options={kindOptions(voice)}
         take={set1(['kind'], 'kind')}
       >
-        {kindWords(item['kind'] as ItemKind)}
+        {kindWords(item['kind'] as ItemKind, voice)}
       </ChoiceCell>
       <Mass parts={parts} takeoff={takeoff} />
-      <FigureCell figure={figureAt(parts, ['drop'], `height of ${name}`, 'length')} house={house} />
-      <FigureCell figure={figureAt(parts, ['pick'], `pick of ${name}`, 'length')} house={house} />
+      <FigureCell
+        figure={figureAt(parts, ['drop'], tell('height of {name}', { name }), 'length')}
+        house={house}
+      />
+      <FigureCell
+        figure={figureAt(parts, ['pick'], tell('pick of {name}', { name }), 'length')}
+        house={house}
+      />
       <td className="action">
         <button
           type="button"
@@ -139,7 +156,8 @@ const ItemRow = ({ parts, takeoff }: { parts: RowParts; takeoff: ItemTakeoff | u
             })
           }
         >
-          Take off<span className="only-said"> {name}</span>
+          {tell('Take off')}
+          <span className="only-said"> {name}</span>
         </button>
       </td>
     </tr>
@@ -173,11 +191,12 @@ const PartRow = ({ parts, field }: { parts: RowParts; field: TakeoffField }) => 
 
 /** A new item is there with its name; its mass is unknown until somebody types one. */
 const AddItem = ({ set }: { readonly set: string }) => {
+  const tell = useTell();
   const editing = useEditing();
   return (
     <tr data-row="" className="add">
       <EditCell
-        name={`name of a new item on set ${set}`}
+        name={tell('name of a new item on set {set}', { set })}
         text=""
         take={(typed) =>
           typed.trim() === ''
@@ -188,7 +207,7 @@ const AddItem = ({ set }: { readonly set: string }) => {
               })
         }
       >
-        <span className="prompt">type a new item here</span>
+        <span className="prompt">{tell('type a new item here')}</span>
       </EditCell>
       <td colSpan={7} />
     </tr>
@@ -196,6 +215,7 @@ const AddItem = ({ set }: { readonly set: string }) => {
 };
 
 export const ItemsTable = ({ each, house, given }: ItemsProps) => {
+  const tell = useTell();
   const items = isList(each.written?.['items']) ? each.written['items'] : [];
   const hangGiven = at(each.written ?? undefined, ['given', 'basis']);
   const basis = typeof hangGiven === 'string' ? (hangGiven as Basis) : given;
@@ -203,28 +223,31 @@ export const ItemsTable = ({ each, house, given }: ItemsProps) => {
     <div className="wide">
       <table className="items">
         <caption className="only-said">
-          What hangs on set {each.id}. New figures count as estimated ({TYPED}) until a basis is
-          chosen.
+          {tell(
+            'What hangs on set {id}. New figures count as estimated ({TYPED}) until a ' +
+              'basis is chosen.',
+            { id: each.id, TYPED },
+          )}
         </caption>
         <thead>
           <tr>
-            <th scope="col">item</th>
-            <th scope="col">as it flies</th>
+            <th scope="col">{tell('item')}</th>
+            <th scope="col">{tell('as it flies')}</th>
             <th scope="col" className="number">
-              mass
+              {tell('mass')}
             </th>
             <th scope="col" className="number">
-              tolerance
+              {tell('tolerance')}
             </th>
-            <th scope="col">basis</th>
+            <th scope="col">{tell('basis')}</th>
             <th scope="col" className="number">
-              height
+              {tell('height')}
             </th>
             <th scope="col" className="number">
-              pick
+              {tell('pick')}
             </th>
             <th scope="col">
-              <span className="only-said">take off</span>
+              <span className="only-said">{tell('take off')}</span>
             </th>
           </tr>
         </thead>

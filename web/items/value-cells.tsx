@@ -1,6 +1,7 @@
 /** A figure with its tolerance and its basis: three cells that every row of a take-off has. */
+
 import type { Basis, House } from '#house';
-import type { Dimension } from '#quantities';
+import { type Dimension, decimalMarkOf } from '#quantities';
 import { basisWords } from '#sheets';
 import {
   TYPED,
@@ -13,9 +14,11 @@ import {
 import { writtenText, writtenTolerance } from '../editing/written.ts';
 import { ChoiceCell } from '../grid/choice-cell.tsx';
 import { EditCell } from '../grid/edit-cell.tsx';
+import { shownText } from '../grid/typed-marks.ts';
 import { isObject, type Json, type JsonPath } from '../keeping/json.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { useEditing } from '../reckoning/use-work.ts';
-import { BASIS_OPTIONS } from './item-words.ts';
+import { basisOptions } from './item-words.ts';
 
 export type Figure = {
   readonly set: string;
@@ -35,12 +38,14 @@ const write = ({ dimension }: Figure) => (dimension === 'length' ? withLength : 
 type CellProps = { readonly figure: Figure; readonly house: House };
 
 export const FigureCell = ({ figure, house }: CellProps) => {
+  const tell = useTell();
   const editing = useEditing();
   const { set, path, name, written, dimension } = figure;
+  const mark = decimalMarkOf(house);
   const text = writtenText(written);
   return (
     <EditCell
-      name={`${name}, set ${set}`}
+      name={tell('{name}, set {set}', { name, set })}
       text={text}
       className="number"
       measure={{ dimension, units: house.units }}
@@ -51,7 +56,7 @@ export const FigureCell = ({ figure, house }: CellProps) => {
         })
       }
     >
-      {text === '' ? <span className="unknown">unknown</span> : text}
+      {text === '' ? <span className="unknown">{tell('unknown')}</span> : shownText(text, mark)}
     </EditCell>
   );
 };
@@ -68,13 +73,14 @@ const shareOf = (house: House, basis: string | null): string | null => {
 
 /** An own tolerance, else the one that the house gives to the basis; neither is plainly unknown. */
 export const ToleranceCell = ({ figure, house }: CellProps) => {
+  const tell = useTell();
   const editing = useEditing();
   const { set, path, name, written } = figure;
   const own = writtenTolerance(written);
   const share = shareOf(house, basisOf(figure));
   return (
     <EditCell
-      name={`tolerance of ${name}, set ${set}`}
+      name={tell('tolerance of {name}, set {set}', { name, set })}
       text={own}
       className="number"
       take={(typed) =>
@@ -88,16 +94,18 @@ export const ToleranceCell = ({ figure, house }: CellProps) => {
         `± ${own}`
       ) : share !== null ? (
         <>
-          ± {share} <small>house</small>
+          ± {share} <small>{tell('house')}</small>
         </>
       ) : (
-        <span className="unknown">not given</span>
+        <span className="unknown">{tell('not given')}</span>
       )}
     </EditCell>
   );
 };
 
 export const BasisCell = ({ figure }: CellProps) => {
+  const voice = useVoice();
+  const tell = useTell();
   const editing = useEditing();
   const { set, path, name, written } = figure;
   const basis = basisOf(figure);
@@ -105,9 +113,9 @@ export const BasisCell = ({ figure }: CellProps) => {
   const isFresh = source === TYPED && basis === 'estimated';
   return (
     <ChoiceCell
-      name={`basis of ${name}, set ${set}`}
+      name={tell('basis of {name}, set {set}', { name, set })}
       chosen={basis ?? ''}
-      options={BASIS_OPTIONS}
+      options={basisOptions(voice)}
       take={(value) =>
         editing.change({
           write: (show) => withBasis(show, set, path, value),
@@ -115,8 +123,12 @@ export const BasisCell = ({ figure }: CellProps) => {
         })
       }
     >
-      {basis === null ? <span className="unknown">unknown</span> : basisWords(basis as Basis)}
-      {isFresh ? <small> until you say how it is known</small> : null}
+      {basis === null ? (
+        <span className="unknown">{tell('unknown')}</span>
+      ) : (
+        basisWords(basis as Basis, voice)
+      )}
+      {isFresh ? <small> {tell(' until you say how it is known')}</small> : null}
       {typeof source === 'string' && !isFresh ? <small> {source}</small> : null}
     </ChoiceCell>
   );
@@ -124,12 +136,13 @@ export const BasisCell = ({ figure }: CellProps) => {
 
 /** A plain number of pieces. */
 export const CountCell = ({ figure }: CellProps) => {
+  const tell = useTell();
   const editing = useEditing();
   const { set, path, name, written } = figure;
   const text = writtenText(written);
   return (
     <EditCell
-      name={`${name}, set ${set}`}
+      name={tell('{name}, set {set}', { name, set })}
       text={text}
       className="number"
       take={(typed) =>

@@ -9,6 +9,7 @@ const stored = (kind: DocumentKind, id: string, house?: string) =>
     kind,
     revision: 1,
     savedAt: '2026-11-25T14:00:00Z',
+    remark: '',
     savedBy: 'x',
     why: '',
     document: { id, name: `The ${id}`, ...(house === undefined ? {} : { house }) },

@@ -13,6 +13,9 @@ export const restsOn = (place: Place): readonly Calculation[] => {
   switch (place.kind) {
     case 'hangList':
     case 'set':
+    case 'whatIf':
+    case 'compare':
+    case 'anotherHouse':
       return ALL;
     case 'sheets':
     case 'whichSet':
@@ -21,6 +24,9 @@ export const restsOn = (place: Place): readonly Calculation[] => {
       return [...WALL, 'motion'];
     case 'house':
       return [...WALL, 'lines'];
+    case 'bringIn':
+    case 'takeOut':
+    case 'documents':
     case 'selfCheck':
     case 'nowhere':
       return WALL;

@@ -21,9 +21,13 @@ const whenIdle: WatchParts['whenIdle'] = (call) => {
   } else setTimeout(() => call(() => false), 0);
 };
 
+/** Version and build of these screens. */
+export const builtFrom = (): typeof NOT_BUILT =>
+  typeof BUILT_FROM === 'undefined' ? NOT_BUILT : BUILT_FROM;
+
 const watch: Watch = watchChecks({
   installation: {
-    ...(typeof BUILT_FROM === 'undefined' ? NOT_BUILT : BUILT_FROM),
+    ...builtFrom(),
     platform: navigator.userAgent,
   },
   steps: async () => (await import('#selfcheck')).selfCheckSteps(),

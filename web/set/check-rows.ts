@@ -35,7 +35,7 @@ const isPast = ({ result, limit }: Working): boolean =>
 /** The only lengths among the checks are stacks, and the tape at the arbor is read in inches. */
 const said = (value: Measure, house: House, round: 'up' | 'down'): string =>
   value.kind === 'length'
-    ? formatLength(metres(value.value), house.units, { round, customaryLength: 'inches' })
+    ? formatLength(metres(value.value), house, { round, customaryLength: 'inches' })
     : sayMeasure(value, house, { round });
 
 const loadRow = ({ hung, lineSet, takeoffs }: SetAssessment, house: House): CheckRow => {

@@ -5,8 +5,6 @@ import {
   arborDrawing,
   balanceDrawing,
   battenFrontDrawing,
-  fitHeights,
-  type HeightScale,
   hungDrawing,
   stackDrawing,
   suspensionSentence,
@@ -14,35 +12,12 @@ import {
 } from '#drawings';
 import type { House, Known } from '#house';
 import { sayMeasure, type Table } from '#sheets';
-import { matches } from '../drawing/use-width.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { TableView } from '../sheets-page/table-view.tsx';
+import { LETTER, sizeFor } from './drawing-size.ts';
 import { Measured } from './measured.tsx';
 import { Needs } from './needs.tsx';
-
-const LETTER = 14;
-/** A phone shows one drawing at a time, whole. */
-const heightNow = (): number => (matches('(max-width: 700px)') ? 500 : 600);
-/** Above the head blocks when they are not surveyed: a little over the highest stop. */
-const OVER_STOP = 1.14;
-const NOWHERE_M = 12;
-
-const topOf = ({ lineSet }: SetAssessment, { stage }: House): number => {
-  const { highStop } = lineSet;
-  const stopM = highStop.height.known ? highStop.height.value * OVER_STOP : NOWHERE_M;
-  const blocksM = stage.headBlockHeight.known ? stage.headBlockHeight.value : 0;
-  return Math.max(stopM, blocksM);
-};
-
-type Size = { readonly height: number; readonly letter: number; readonly scale: HeightScale };
-
-const sizeOf = (set: SetAssessment, house: House): Size => {
-  const height = heightNow();
-  const [top, bottom] = [LETTER * 2.6, height - LETTER * 2.6];
-  const scale = fitHeights({ lowM: 0, highM: topOf(set, house), top, bottom });
-  return { height, letter: LETTER, scale };
-};
 
 const nowOf = ({ recorded }: SetAssessment) => {
   const { state, imbalance } = recorded;
@@ -77,7 +52,7 @@ export const SetDrawings = ({ each, table }: DrawingsProps) => {
 type PartProps = { readonly set: SetAssessment; readonly house: House };
 
 const ArborAndStack = ({ set, house }: PartProps) => {
-  const size = useMemo(() => sizeOf(set, house), [set, house]);
+  const size = useMemo(() => sizeFor([{ set, house }]), [set, house]);
   const arbor = useCallback(
     (width: number) => arborDrawing(set, house, { width, ...size }),
     [set, house, size],
@@ -107,7 +82,7 @@ const ArborAndStack = ({ set, house }: PartProps) => {
 const Curve = ({ set, house, table }: PartProps & { readonly table: Table | null }) => {
   const [after, setAfter] = useState(-1);
   const releases = set.plan.known ? set.plan.value.after : [];
-  const size = useMemo(() => sizeOf(set, house), [set, house]);
+  const size = useMemo(() => sizeFor([{ set, house }]), [set, house]);
   const curve = useCallback(
     (width: number) =>
       balanceDrawing(set, house, {
@@ -165,7 +140,7 @@ const HeldBySteel = ({ deadHungAt, house }: SteelProps) => {
 };
 
 const FromTheHouse = ({ set, house }: PartProps) => {
-  const size = useMemo(() => sizeOf(set, house), [set, house]);
+  const size = useMemo(() => sizeFor([{ set, house }]), [set, house]);
   const hung = useCallback(
     (width: number) => hungDrawing(set, house, { width, ...size }),
     [set, house, size],

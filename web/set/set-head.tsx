@@ -120,9 +120,13 @@ export const SetHead = ({ each }: { readonly each: SetReckoning }) => (
       </div>
       <Beside each={each} />
       {each.set.hang === null ? null : (
-        <p className="beside">
+        <nav aria-label="Questions about this set" className="set-questions">
+          <Link to={{ kind: 'whatIf', set: each.id, change: null }}>What if?</Link>
+          <Link to={{ kind: 'compare', set: each.id, other: null, show: null, house: null }}>
+            Lay another hang beside it
+          </Link>
           <Link to={{ kind: 'whichSet', piece: each.id }}>Which other set would take it?</Link>
-        </p>
+        </nav>
       )}
     </div>
     <StandsNow each={each} />

@@ -1,7 +1,5 @@
 /** One set whole: how it stands, how it balances over its travel, its bricks, its checks. */
-import { tradeWord } from '#drawings';
 import type { Basis } from '#house';
-import { Link } from '../address/link.tsx';
 import { BattenPart } from '../batten/batten-part.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
@@ -13,6 +11,7 @@ import { useSet, useWork } from '../reckoning/use-work.ts';
 import { PrintLinks } from '../sheets-page/print-links.tsx';
 import { BricksChoice } from './bricks-choice.tsx';
 import { Checks } from './checks.tsx';
+import { OrderInShort } from './order-in-short.tsx';
 import { ProofsDue } from './proofs-due.tsx';
 import { SetDrawings } from './set-drawings.tsx';
 import { SetFindings } from './set-findings.tsx';
@@ -62,6 +61,7 @@ const OneSet = ({ each }: { readonly each: SetReckoning }) => {
           </GridArea>
         </section>
       ) : null}
+      {isHung && each.set.lineSet.arbor !== null ? <OrderInShort each={each} /> : null}
       <div className="set-columns">
         <Checks each={each} />
         <div className="set-middle">
@@ -70,16 +70,6 @@ const OneSet = ({ each }: { readonly each: SetReckoning }) => {
           <section aria-labelledby="print-head">
             <h2 id="print-head">Print</h2>
             {card === undefined ? null : <PrintLinks sheet={card} />}
-            {isHung && each.set.lineSet.arbor !== null ? (
-              <p>
-                <Link to={{ kind: 'order', set: each.id, job: null, from: null }}>
-                  The order of work of this set
-                </Link>
-                <span className="quiet">
-                  : a card is not one, no {tradeWord(house, 'bricks')} go on or come off by it.
-                </span>
-              </p>
-            ) : null}
           </section>
         </div>
         <SetFindings each={each} degree="others" />

@@ -1,4 +1,5 @@
 /** The blocks of a sheet as they will be printed, in elements that say what they are. */
+
 import type { ReactNode } from 'react';
 import { unreachable } from '#outcome';
 import type {
@@ -14,6 +15,7 @@ import type {
 } from '#sheets';
 import { DrawingView } from '../drawing/drawing-view.tsx';
 import { Glyph } from '../drawing/glyph-view.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { keyAt } from './key-at.ts';
 import { TableView } from './table-view.tsx';
 import { WordsView } from './words-view.tsx';
@@ -70,20 +72,23 @@ const ProofsView = ({ items }: Proofs) => (
   </div>
 );
 
-const InkLinesView = ({ count }: InkLines) => (
-  <div className="leaf-ink">
-    <p>
-      <span>Ink corrections</span>
-      <span>initials</span>
-    </p>
-    {Array.from({ length: count }, (_, line) => (
-      <div key={keyAt(line)} className="leaf-ink-line" aria-hidden="true">
-        <span />
-        <span />
-      </div>
-    ))}
-  </div>
-);
+const InkLinesView = ({ count }: InkLines) => {
+  const tell = useTell();
+  return (
+    <div className="leaf-ink">
+      <p>
+        <span>{tell('Ink corrections')}</span>
+        <span>{tell('initials')}</span>
+      </p>
+      {Array.from({ length: count }, (_, line) => (
+        <div key={keyAt(line)} className="leaf-ink-line" aria-hidden="true">
+          <span />
+          <span />
+        </div>
+      ))}
+    </div>
+  );
+};
 
 const ColumnsView = ({ shares, columns }: Columns) => (
   <div

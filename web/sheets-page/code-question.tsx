@@ -1,16 +1,20 @@
 /** A printed code, typed: whether the paper in the hand still says what the program says. */
+
 import { type FormEvent, useId, useState } from 'react';
 import { answerCode, type CodeAnswer, type SheetContext } from '#sheets';
+import { message } from '#texts';
+import { useTell } from '../language/use-tell.ts';
 
 const WORDS: Readonly<Record<CodeAnswer, string>> = {
-  current: 'current: this sheet, printed now, would say the same.',
-  superseded: 'superseded: do not work by it. Something that it depends on has changed.',
-  'no such sheet': 'no such sheet in this show.',
+  current: message('current: this sheet, printed now, would say the same.'),
+  superseded: message('superseded: do not work by it. Something that it depends on has changed.'),
+  'no such sheet': message('no such sheet in this show.'),
 };
 
 type QuestionProps = { readonly context: SheetContext; readonly id: string };
 
 export const CodeQuestion = ({ context, id }: QuestionProps) => {
+  const tell = useTell();
   const field = useId();
   const [typed, setTyped] = useState('');
   const [asked, setAsked] = useState<string | null>(null);
@@ -21,7 +25,7 @@ export const CodeQuestion = ({ context, id }: QuestionProps) => {
   const answer = asked === null || asked === '' ? null : answerCode(context, id, asked);
   return (
     <form className="leaf-code" onSubmit={ask}>
-      <label htmlFor={field}>Code on the printed sheet</label>
+      <label htmlFor={field}>{tell('Code on the printed sheet')}</label>
       <input
         id={field}
         value={typed}
@@ -34,12 +38,12 @@ export const CodeQuestion = ({ context, id }: QuestionProps) => {
           setAsked(null);
         }}
       />
-      <button type="submit">Current or superseded?</button>
+      <button type="submit">{tell('Current or superseded?')}</button>
       <p role="status">
-        {asked === '' ? 'Type the eight letters at the foot of the sheet.' : null}
+        {asked === '' ? tell('Type the eight letters at the foot of the sheet.') : null}
         {answer === null ? null : (
           <>
-            {asked}: <strong>{WORDS[answer]}</strong>
+            {asked}: <strong>{tell(WORDS[answer])}</strong>
           </>
         )}
       </p>

@@ -1,10 +1,12 @@
 /** The chosen sheet for paper and for a spreadsheet: made by the server, from what is saved. */
-import { tradeWord } from '#drawings';
+
 import type { House } from '#house';
 import type { Sheet } from '#sheets';
+import { phrase } from '#texts';
 import { Notice } from '../frame/notice.tsx';
 import type { Kept } from '../keeping/kept.ts';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
+import { useSpoken, useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 
 const askFor = (path: string, asked: Readonly<Record<string, string>>): string =>
@@ -13,11 +15,12 @@ const askFor = (path: string, asked: Readonly<Record<string, string>>): string =
 const isUnsaved = (kept: Kept | null): boolean => kept !== null && kept.save.is !== 'saved';
 
 /** The sheet in words: a card has a set of its own, and every other sheet has a title. */
-const sheetWords = ({ id, title }: Sheet, house: House): string => {
+const sheetWords = ({ id, title, kind: of, name }: Sheet, house: House): string => {
   const [kind = '', set] = id.split('/');
+  if (of === 'section' || of === 'plan') return `${of}, ${name}`;
   return set === undefined
     ? title.charAt(0).toLowerCase() + title.slice(1)
-    : `${kind.replaceAll('-', ' ')}, ${tradeWord(house, 'set')} ${set}`;
+    : phrase(house, '{kind}, set {set}', { kind: phrase(house, kind.replaceAll('-', ' ')), set });
 };
 
 /** The name is looked up when the link is followed, for it may be typed after this is drawn. */
@@ -28,18 +31,20 @@ const withName = (link: HTMLAnchorElement): void => {
 };
 
 export const PrintLinks = ({ sheet }: { readonly sheet: Sheet }) => {
+  const tell = useTell();
   const { house, show, kept } = useWork();
-  const job = { house: house.id, show: show.id, sheet: sheet.id, by: nameOnDevice() };
+  const { language } = useSpoken();
+  const job = { house: house.id, show: show.id, sheet: sheet.id, by: nameOnDevice(), language };
   const links = [
-    { words: 'PDF, Letter', href: askFor('/api/sheet.pdf', { ...job, paper: 'letter' }) },
-    { words: 'PDF, A4', href: askFor('/api/sheet.pdf', { ...job, paper: 'a4' }) },
-    ...(sheet.data === null ? [] : [{ words: 'CSV', href: askFor('/api/sheet.csv', job) }]),
+    { words: tell('PDF, Letter'), href: askFor('/api/sheet.pdf', { ...job, paper: 'letter' }) },
+    { words: tell('PDF, A4'), href: askFor('/api/sheet.pdf', { ...job, paper: 'a4' }) },
+    ...(sheet.data === null ? [] : [{ words: tell('CSV'), href: askFor('/api/sheet.csv', job) }]),
   ];
   const waits = [kept.house, kept.show, kept.state].some(isUnsaved);
   return (
     <>
       <p className="leaf-print">
-        <span>Print {sheetWords(sheet, house)}:</span>
+        <span>{tell('Print {sheetWords}:', { sheetWords: sheetWords(sheet, house) })}</span>
         {links.map(({ words, href }) => (
           <a
             key={words}
@@ -53,8 +58,12 @@ export const PrintLinks = ({ sheet }: { readonly sheet: Sheet }) => {
         ))}
       </p>
       {waits ? (
-        <Notice degree="caution" title="some edits are not saved yet" isNews>
-          <p>The print is made from what is saved; the preview shows what is on this screen.</p>
+        <Notice degree="caution" title={tell('some edits are not saved yet')} isNews>
+          <p>
+            {tell(
+              'The print is made from what is saved; the preview shows what is on this screen.',
+            )}
+          </p>
         </Notice>
       ) : null}
     </>

@@ -1,8 +1,10 @@
 /** Every sheet that the show gives: those of the whole house, then the cards set by set. */
+
 import { useEffect, useRef } from 'react';
-import { tradeWord } from '#drawings';
 import { inHouseWords, SELF_CHECK_ID, type SheetContext, sheetIds, sheetOf } from '#sheets';
+import { message, phrase, tradeWord } from '#texts';
 import { Link } from '../address/link.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 
 type ListProps = { readonly context: SheetContext; readonly chosen: string };
@@ -24,40 +26,41 @@ const SheetLink = ({
 );
 
 const CardsOfSets = ({ context, chosen }: ListProps) => {
+  const tell = useTell();
   const { house, sets } = useWork();
   const ids = new Set(sheetIds(context));
   const strike = inHouseWords('strike', house);
-  const card = (kind: string, words: string, id: string, name = `${words} card`) =>
+  const card = (kind: string, words: string, id: string, name = tell('{words} card', { words })) =>
     ids.has(`${kind}/${id}`) ? (
       <SheetLink
         id={`${kind}/${id}`}
         chosen={chosen}
         words={words}
-        name={`${name}, ${tradeWord(house, 'set')} ${id}`}
+        name={tell('{name}, set {id}', { name, id })}
       />
     ) : null;
   return (
     <table className="leaf-cards">
-      <caption className="only-said">Cards set by set</caption>
+      <caption className="only-said">{tell('Cards set by set')}</caption>
       <thead>
         <tr>
-          <th scope="col">set</th>
-          <th scope="col">hangs there</th>
-          <th scope="col">cards and sheets</th>
+          <th scope="col">{tell('set')}</th>
+          <th scope="col">{tell('hangs there')}</th>
+          <th scope="col">{tell('cards and sheets')}</th>
         </tr>
       </thead>
       <tbody>
         {sets.map(({ id, set }) => (
           <tr key={id}>
             <th scope="row">{id}</th>
-            <td>{set.hang?.name ?? 'empty'}</td>
+            <td>{set.hang?.name ?? tell('empty')}</td>
             <td>
               <div className="leaf-links">
-                {card('balance-card', 'balance', id)}
-                {card('hanging-card', 'hanging', id)}
-                {card('calculation-report', 'report', id, 'calculation report')}
-                {card('strike-sheet', strike, id, `${strike} sheet`)}
-                {card('permit', 'permit', id, 'out-of-balance permit')}
+                {card('balance-card', tell('balance'), id)}
+                {card('hanging-card', tell('hanging'), id)}
+                {card('calculation-report', tell('report'), id, tell('calculation report'))}
+                {card('strike-sheet', strike, id, tell('{strike} sheet', { strike }))}
+                {card('permit', tell('permit'), id, tell('out-of-balance permit'))}
               </div>
             </td>
           </tr>
@@ -69,9 +72,9 @@ const CardsOfSets = ({ context, chosen }: ListProps) => {
 
 /** Named without being made: to make one, orders of all its sets are searched for. */
 const CALL_SHEETS: Readonly<Record<string, string>> = {
-  'loading-sheet': 'Loading sheet',
-  'unloading-sheet': 'Unloading sheet',
-  briefing: 'Briefing of zones',
+  'loading-sheet': message('Loading sheet'),
+  'unloading-sheet': message('Unloading sheet'),
+  briefing: message('Briefing of zones'),
 };
 
 const SheetsOfCalls = ({ context, chosen }: ListProps) => {
@@ -81,7 +84,7 @@ const SheetsOfCalls = ({ context, chosen }: ListProps) => {
     const title = CALL_SHEETS[kind];
     if (title === undefined) return [];
     const gallery = house.galleries.find((each) => each.id === of)?.name;
-    const words = `${title}, ${gallery ?? inHouseWords(of, house)}`;
+    const words = `${phrase(house, title)}, ${gallery ?? inHouseWords(of, house)}`;
     return [
       <li key={id}>
         <SheetLink id={id} chosen={chosen} words={words} />
@@ -89,6 +92,26 @@ const SheetsOfCalls = ({ context, chosen }: ListProps) => {
     ];
   });
 };
+
+const DRAWINGS: Readonly<Record<string, string>> = {
+  section: message('Section'),
+  plan: message('Plan'),
+};
+
+/** One of each at every moment that has a name. A cue is chosen on the drawing itself. */
+const SheetsOfDrawings = ({ context, chosen }: ListProps) =>
+  sheetIds(context).flatMap((id) => {
+    const [kind = '', at = ''] = id.split('/');
+    const title = DRAWINGS[kind];
+    if (title === undefined) return [];
+    const trim = `${tradeWord(context.house, 'trim')} ${at.slice('trim:'.length)}`;
+    const words = `${phrase(context.house, title)}, ${at === 'record' ? phrase(context.house, 'as recorded') : trim}`;
+    return [
+      <li key={id}>
+        <SheetLink id={id} chosen={chosen} words={words} />
+      </li>,
+    ];
+  });
 
 /** The chosen card is in sight in its own box; the page itself does not move. */
 const useChosenInSight = (chosen: string) => {
@@ -105,19 +128,26 @@ const useChosenInSight = (chosen: string) => {
 };
 
 export const SheetList = ({ context, chosen }: ListProps) => {
+  const tell = useTell();
   const box = useChosenInSight(chosen);
   return (
-    <nav className="leaf-choice" aria-label="Sheets of this show">
+    <nav className="leaf-choice" aria-label={tell('Sheets of this show')}>
       <ul>
         {[...sheetIds(context).filter((id) => !id.includes('/')), SELF_CHECK_ID].map((id) => (
           <li key={id}>
             <SheetLink id={id} chosen={chosen} words={sheetOf(context, id)?.title ?? id} />
           </li>
         ))}
+        <SheetsOfDrawings context={context} chosen={chosen} />
         <SheetsOfCalls context={context} chosen={chosen} />
       </ul>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys */}
-      <section ref={box} className="leaf-cards-box" aria-label="Cards set by set" tabIndex={0}>
+      <section
+        ref={box}
+        className="leaf-cards-box"
+        aria-label={tell('Cards set by set')}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys
+        tabIndex={0}
+      >
         <CardsOfSets context={context} chosen={chosen} />
       </section>
     </nav>

@@ -2,10 +2,12 @@
  * A sheet as it will lie on the table: the same blocks that are printed, on one long page. A unit
  * of a sheet is a point; the page is laid out in points and scaled to the room as a whole.
  */
+
 import { useState } from 'react';
 import type { Sheet } from '#sheets';
 import { DrawingView } from '../drawing/drawing-view.tsx';
 import { useWidth } from '../drawing/use-width.ts';
+import { useTell } from '../language/use-tell.ts';
 import { Blocks } from './block-view.tsx';
 
 /** Letter in points; A4 differs by less than a line of text. */
@@ -34,18 +36,23 @@ const SheetHead = ({ sheet }: { readonly sheet: Sheet }) => (
   </header>
 );
 
-const SheetFoot = ({ footer }: { readonly footer: Sheet['footer'] }) => (
-  <footer className="leaf-foot">
-    <DrawingView drawing={footer.qr} />
-    <div>
-      <p>
-        <strong>{footer.voidIf}</strong> Scan, or type <strong>{footer.code}</strong>: current or
-        superseded.
-      </p>
-      <p>{footer.cautions.join(' ')}</p>
-    </div>
-  </footer>
-);
+const SheetFoot = ({ footer }: { readonly footer: Sheet['footer'] }) => {
+  const tell = useTell();
+  return (
+    <footer className="leaf-foot">
+      <DrawingView drawing={footer.qr} />
+      <div>
+        <p>
+          <strong>{footer.voidIf}</strong>
+          {tell(' Scan, or type ')}
+          <strong>{footer.code}</strong>
+          {tell(': current or superseded.')}
+        </p>
+        <p>{footer.cautions.join(' ')}</p>
+      </div>
+    </footer>
+  );
+};
 
 const Page = ({ sheet, scale }: { readonly sheet: Sheet; readonly scale: number }) => (
   <article
@@ -63,6 +70,7 @@ const Page = ({ sheet, scale }: { readonly sheet: Sheet; readonly scale: number 
 );
 
 export const SheetPreview = ({ sheet }: { readonly sheet: Sheet }) => {
+  const tell = useTell();
   const [ref, room] = useWidth<HTMLDivElement>();
   const [isFull, setFull] = useState(false);
   const fitted = Math.min(FULL_SIZE, room / PAGE_WIDTH[sheet.orientation]);
@@ -70,15 +78,15 @@ export const SheetPreview = ({ sheet }: { readonly sheet: Sheet }) => {
   return (
     <>
       <p className="leaf-size quiet">
-        One long page; the print breaks it.{' '}
+        {tell('One long page; the print breaks it.')}{' '}
         {isShrunk ? (
           <button type="button" aria-pressed={isFull} onClick={() => setFull(!isFull)}>
-            Size of the print
+            {tell('Size of the print')}
           </button>
         ) : null}
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys */}
-      <section className="leaf-table-top" aria-label="Preview of the sheet" tabIndex={0}>
+      <section className="leaf-table-top" aria-label={tell('Preview of the sheet')} tabIndex={0}>
         <div ref={ref}>
           {room === 0 ? null : <Page sheet={sheet} scale={isFull ? FULL_SIZE : fitted} />}
         </div>

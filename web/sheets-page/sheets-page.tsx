@@ -1,9 +1,11 @@
 /** What prints, previewed: the list of sheets, the chosen one, and its ways to paper. */
+
 import { useMemo, useState } from 'react';
 import { type SheetContext, sheetIds, sheetOf } from '#sheets';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
+import { useTell } from '../language/use-tell.ts';
 import { ordersOf } from '../order/order-source.ts';
 import { useWork, type Work } from '../reckoning/use-work.ts';
 import { useChecks } from '../self-check/use-checks.ts';
@@ -14,9 +16,13 @@ import { SheetPreview } from './sheet-preview.tsx';
 
 /** The clock of the preview: when this screen was opened, as a print of that moment would say. */
 const useContextOf = (work: Work): SheetContext => {
+  const tell = useTell();
   const [printedAt] = useState(() => new Date().toISOString());
   const { house, show, state, assessment, findings, kept } = work;
-  const revision = `house ${kept.house.server.revision}, show ${kept.show.server.revision}`;
+  const revision = tell('house {revision}, show {revision2}', {
+    revision: kept.house.server.revision,
+    revision2: kept.show.server.revision,
+  });
   const { browser, server } = useChecks();
   // The server makes the prints; before it has answered nothing is known of it.
   const { installation } = browser;
@@ -38,24 +44,33 @@ const useContextOf = (work: Work): SheetContext => {
 };
 
 export const SheetsPage = ({ id }: { readonly id: string | null }) => {
+  const tell = useTell();
   const context = useContextOf(useWork());
   const chosen = id ?? sheetIds(context)[0] ?? '';
   const sheet = useMemo(() => sheetOf(context, chosen), [context, chosen]);
   return (
     <>
       <div className="page-head">
-        <h1>Sheets</h1>
+        <h1>{tell('Sheets')}</h1>
         <p className="quiet">
-          What a crew checks a hang by, and what it works by: strike, loading and unloading sheets
-          are each of an order that was found and judged, or say why there is none.
+          {tell(
+            'What a crew checks a hang by, and what it works by: strike, loading and ' +
+              'unloading sheets are each of an order that was found and judged, or say why ' +
+              'there is none.',
+          )}
         </p>
       </div>
       <div className="sheets-page">
         <SheetList context={context} chosen={chosen} />
         <div className="leaf-chosen">
           {sheet === undefined ? (
-            <Notice degree="caution" title={`there is no sheet ${chosen} in this show`}>
-              <p>The address asks for it, and no other is shown in its place. Choose one.</p>
+            <Notice
+              degree="caution"
+              title={tell('there is no sheet {chosen} in this show', { chosen })}
+            >
+              <p>
+                {tell('The address asks for it, and no other is shown in its place. Choose one.')}
+              </p>
             </Notice>
           ) : (
             <>
@@ -66,7 +81,10 @@ export const SheetsPage = ({ id }: { readonly id: string | null }) => {
           )}
         </div>
       </div>
-      <TitleBlock drawing={sheet === undefined ? 'Sheets' : sheet.title} scale="as on the sheet" />
+      <TitleBlock
+        drawing={sheet === undefined ? tell('Sheets') : sheet.title}
+        scale="as on the sheet"
+      />
     </>
   );
 };

@@ -1,4 +1,5 @@
 /** A ruled table of a sheet: thick round what a reader must not miss, grey ruling elsewhere. */
+
 import type { Column, Row, Table } from '#sheets';
 import { keyAt } from './key-at.ts';
 import { WordsView } from './words-view.tsx';

@@ -27,6 +27,8 @@ type RowProps = {
   readonly work: CandidateWork | null;
   readonly isAsking: boolean;
   readonly onAsk: (() => void) | null;
+  /** Null where it hangs now. */
+  readonly onHang: (() => void) | null;
 };
 
 const WORDS = {
@@ -108,22 +110,24 @@ const WorkCell = ({ candidate, work, house, isAsking, onAsk }: RowProps) => {
 };
 
 const Row = (props: RowProps) => {
-  const { candidate, house, place } = props;
+  const { candidate, house, place, onHang } = props;
   const { set, offM, space, bricks, bay } = candidate;
   const reach = bricks?.known ? bricks.value.reachedFrom : null;
   return (
     <tr>
-      <td className="number">{place}</td>
+      <td className="number" data-label={place === '' ? undefined : 'rank'}>
+        {place}
+      </td>
       <th scope="row">
         <Link to={{ kind: 'set', set }}>{set}</Link>
       </th>
-      <td>{sayOff(offM, house)}</td>
-      <td>
+      <td data-label="from the wanted place">{sayOff(offM, house)}</td>
+      <td data-label="room in depth">
         <span className="quiet">down</span> {sayGap(space.downstage, house)}
         <br />
         <span className="quiet">up</span> {sayGap(space.upstage, house)}
       </td>
-      <td>
+      <td data-label={inHouseWords('bricks', house)}>
         {sayBricks(bricks, house)}
         {reach?.known ? (
           <small className="quiet">
@@ -131,13 +135,18 @@ const Row = (props: RowProps) => {
           </small>
         ) : null}
       </td>
-      <td>{sayWorst(bricks, house)}</td>
-      <td>{sayBay(bay)}</td>
-      <td>
+      <td data-label="most at a trim">{sayWorst(bricks, house)}</td>
+      <td data-label="bay with it">{sayBay(bay)}</td>
+      <td data-label="work on it needs">
         <WorkCell {...props} />
       </td>
-      <td className="place-reasons">
+      <td className="place-reasons whole" data-label="standing, and why">
         <Reasons {...props} />
+        {onHang === null ? null : (
+          <button type="button" onClick={onHang}>
+            Hang it here<span className="only-said">, on set {set}</span>
+          </button>
+        )}
       </td>
     </tr>
   );
@@ -150,12 +159,13 @@ type TableProps = {
   readonly names: Names;
   readonly asking: readonly string[];
   readonly onAsk: (sets: readonly string[]) => void;
+  readonly onHang: (set: string) => void;
 };
 
-export const PlacesTable = ({ ranked, now, house, names, asking, onAsk }: TableProps) => (
+export const PlacesTable = ({ ranked, now, house, names, asking, onAsk, onHang }: TableProps) => (
   // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys
   <section className="wide" aria-label="Free sets, best first, table" tabIndex={0}>
-    <table className="plain places-table">
+    <table className="plain places-table folds-early">
       <thead>
         <tr>
           <th scope="col">
@@ -183,6 +193,7 @@ export const PlacesTable = ({ ranked, now, house, names, asking, onAsk }: TableP
             work={null}
             isAsking={false}
             onAsk={null}
+            onHang={null}
           />
         )}
         {ranked.map(({ candidate, standing, work }, index) => (
@@ -197,6 +208,7 @@ export const PlacesTable = ({ ranked, now, house, names, asking, onAsk }: TableP
             work={work}
             isAsking={asking.includes(candidate.set)}
             onAsk={standing === 'cannot' || asking.length > 0 ? null : () => onAsk([candidate.set])}
+            onHang={() => onHang(candidate.set)}
           />
         ))}
       </tbody>

@@ -1,17 +1,24 @@
 /** A piece to hang, and every free set: ranked, with reasons. A question; nothing is recorded. */
 import { useMemo, useState } from 'react';
 import { tradeWord } from '#drawings';
+import type { Refusal } from '#outcome';
 import { type Candidate, codesOnAll, lookKey, type Ranked, rank, type Withheld } from '#placing';
 import { sayFinding } from '#sheets';
+import { go } from '../address/use-address.ts';
 import { Glyph } from '../drawing/glyph-view.tsx';
+import { Notice } from '../frame/notice.tsx';
+import { Refusals } from '../frame/refusals.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { PlannedFrame } from '../order/planned-frame.tsx';
-import { useWork } from '../reckoning/use-work.ts';
+import { useEditing, useWork } from '../reckoning/use-work.ts';
+import { withMovedHang, withNewPiece } from './move-hang.ts';
 import { PieceForm } from './piece-form.tsx';
 import { type Names, sayWithheld } from './place-words.ts';
 import { PlacesTable, RuledOut } from './places-table.tsx';
-import { type Faults, firstTyped, type Question, readTyped } from './typed-piece.ts';
+import { type Faults, firstTyped, type Question, readTyped, type Typed } from './typed-piece.ts';
 import { usePlaces } from './use-places.ts';
+
+type Asked = { readonly question: Question; readonly typed: Typed };
 
 const NO_FAULTS: Faults = {};
 /** More than a dozen searches would keep the machine for a quarter of a minute. */
@@ -21,14 +28,14 @@ export const WhichSetPage = ({ piece }: { readonly piece: string | null }) => {
   const work = useWork();
   const [typed, setTyped] = useState(() => firstTyped(work, piece ?? ''));
   const [faults, setFaults] = useState(NO_FAULTS);
-  const [question, setQuestion] = useState<Question | null>(() => {
+  const [asked, setAsked] = useState<Asked | null>(() => {
     const read = typed.from === '' ? null : readTyped(typed, work.show);
-    return read?.is === 'read' ? read.question : null;
+    return read?.is === 'read' ? { question: read.question, typed } : null;
   });
   const ask = (): void => {
     const read = readTyped(typed, work.show);
     setFaults(read.is === 'read' ? NO_FAULTS : read.faults);
-    if (read.is === 'read') setQuestion(read.question);
+    if (read.is === 'read') setAsked({ question: read.question, typed });
   };
   return (
     <>
@@ -40,7 +47,7 @@ export const WhichSetPage = ({ piece }: { readonly piece: string | null }) => {
         </p>
       </div>
       <PieceForm typed={typed} faults={faults} onType={setTyped} onAsk={ask} />
-      {question === null ? null : <Answer question={question} />}
+      {asked === null ? null : <Answer asked={asked} />}
       <TitleBlock drawing="Which set, a question" scale="none" />
     </>
   );
@@ -113,7 +120,48 @@ const NotLookedAt = ({ withheld }: { readonly withheld: readonly Withheld[] }) =
   </section>
 );
 
-const Answer = ({ question }: { readonly question: Question }) => {
+/** Hangs the piece on a set of the list, as one edit; what is refused stays to be read. */
+const useHang = ({ question, typed }: Asked) => {
+  const { sets } = useWork();
+  const editing = useEditing();
+  const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
+  const { from, hang } = question.piece;
+  const placement = hang.items[0]?.placement;
+  const widthM = placement?.at === 'spread' ? placement.to - placement.from : null;
+  const put = (to: string): void => {
+    const move = { to, railOrder: sets.map(({ id }) => id) };
+    const found = editing.change({
+      write: (show) =>
+        from === null
+          ? withNewPiece(show, typed, { ...move, widthM })
+          : withMovedHang(show, from, move),
+      what: from === null ? `${hang.name} hung on set ${to}` : `set ${from} moved to set ${to}`,
+    });
+    setRefusals(found);
+    if (found.length === 0) go({ kind: 'set', set: to });
+  };
+  return { put, refusals };
+};
+
+type OutProps = { readonly out: readonly Ranked[]; readonly names: Names };
+
+const OutOfIt = ({ out, names }: OutProps) => {
+  const { house } = useWork();
+  if (out.length === 0) return null;
+  return (
+    <section aria-labelledby="ruled-out">
+      <h3 id="ruled-out" className="signed caution-word">
+        <Glyph name="caution" size={18} />
+        Ruled out
+      </h3>
+      <RuledOut ranked={out} house={house} names={names} />
+    </section>
+  );
+};
+
+const Answer = ({ asked }: { readonly asked: Asked }) => {
+  const { question } = asked;
+  const { put, refusals } = useHang(asked);
   const { house } = useWork();
   const { found, asking, askWork } = usePlaces(question);
   const within = (question.wanted?.within ?? null) !== null;
@@ -158,17 +206,15 @@ const Answer = ({ question }: { readonly question: Question }) => {
           names={names}
           asking={asking}
           onAsk={askWork}
+          onHang={put}
         />
       )}
-      {out.length === 0 ? null : (
-        <section aria-labelledby="ruled-out">
-          <h3 id="ruled-out" className="signed caution-word">
-            <Glyph name="caution" size={18} />
-            Ruled out
-          </h3>
-          <RuledOut ranked={out} house={house} names={names} />
-        </section>
+      {refusals.length === 0 ? null : (
+        <Notice degree="caution" title="not taken, nothing changed" isNews>
+          <Refusals refusals={refusals} />
+        </Notice>
       )}
+      <OutOfIt out={out} names={names} />
       <NotLookedAt withheld={withheld} />
     </PlannedFrame>
   );

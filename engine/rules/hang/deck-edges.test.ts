@@ -4,8 +4,7 @@ import type { Hang, Item, Trim } from '#show';
 import { assessmentOf, found, type Scene } from '../example-assessment.ts';
 import { full } from '../example-finding.ts';
 import { exampleHang, exampleHouse, exampleSet, given, nobodyKnows } from '../example-house.ts';
-import { noTotals } from '../example-structure.ts';
-import type { SetCase } from '../rule.ts';
+import type { AmongCase } from '../rule.ts';
 import { carriesPerson } from './carries-person.ts';
 import { deckToLay } from './deck-to-lay.ts';
 import { flat, unit } from './example-pieces.ts';
@@ -87,12 +86,11 @@ describe('deck to lay a piece on, at its edges', () => {
 });
 
 describe('a set that is judged without a show', () => {
-  const caseOf = (hang: Hang | null): SetCase => ({
+  const caseOf = (hang: Hang | null): AmongCase => ({
     house: exampleHouse,
     show: null,
     state: null,
     set: assessmentOf({ hang }),
-    assessment: { sets: [], bricks: [], totals: noTotals },
     nowMs: null,
   });
 

@@ -20,7 +20,7 @@ import {
   motorSet,
   nobodyKnows,
 } from '../example-house.ts';
-import type { SetCase } from '../rule.ts';
+import type { AmongCase } from '../rule.ts';
 import { coupledAlone } from './coupled-alone.ts';
 
 const hung = (changes: Partial<Hang>): Scene => ({ hang: { ...exampleHang, ...changes } });
@@ -135,7 +135,7 @@ describe('kinds of set and coupled sets', () => {
   it('[COU-001] judges no empty set, and stops a coupled one without a show', () => {
     expect(found('COU-001', { hang: null })).toEqual([]);
     const hang = { ...exampleHang, coupledWith: ['8'] };
-    const the = { show: null, set: assessmentOf({ hang }) } as unknown as SetCase;
+    const the = { show: null, set: assessmentOf({ hang }) } as unknown as AmongCase;
     expect(coupledAlone(the)).toMatchObject([{ level: 'stop' }]);
   });
 });

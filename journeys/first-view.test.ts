@@ -1,0 +1,45 @@
+/** What a browser fetches before the hang list can be read: script and style, compressed. */
+import { gzipSync } from 'node:zlib';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser, openPage } from './browser.ts';
+import { grid } from './hang-list.ts';
+import { type HouseServer, startHouseServer } from './house-server.ts';
+
+let server: HouseServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+/** bytes; a house's tablet on a weak network has it within some seconds. */
+const MOST = 250_000;
+
+describe('the first useful view', () => {
+  it('takes at most 250 kB of script and style, compressed', async () => {
+    const page = await openPage(browser, server.address);
+    const bodies: Promise<readonly [string, number]>[] = [];
+    page.on('response', (response) => {
+      const type = response.request().resourceType();
+      if (type !== 'script' && type !== 'stylesheet') return;
+      bodies.push(
+        response.body().then((body) => [response.url(), gzipSync(body, { level: 9 }).length]),
+      );
+    });
+    await page.goto('/hang-list');
+    await grid(page).getByRole('row').nth(45).waitFor();
+    const all = await Promise.all(bodies);
+    // The cases of the self-check are fetched when the page is idle, after the list stands.
+    const sizes = all.filter(([url]) => !/\/selfcheck-[^/]*$/.test(url));
+    const kilobytes = sizes.map(([url, size]) => `${url.split('/').pop()} ${size}`);
+    const total = sizes.reduce((sum, [, size]) => sum + size, 0);
+    expect(sizes.length).toBeGreaterThan(1);
+    expect(total, kilobytes.join(', ')).toBeLessThanOrEqual(MOST);
+    await page.context().close();
+  });
+});

@@ -1,0 +1,1 @@
+export { fetchTongue } from './fetch-tongue.ts';

@@ -1,0 +1,119 @@
+/** Loose bricks on each loading gallery, counted; and those that are kept for somebody. */
+import { useState } from 'react';
+import { tradeWord } from '#drawings';
+import type { Gallery } from '#house';
+import type { Refusal } from '#outcome';
+import { sayMoment } from '#sheets';
+import { withStock } from '../editing/state-edits.ts';
+import { Notice } from '../frame/notice.tsx';
+import { RefusalsWithPlace } from '../frame/refusals.tsx';
+import { DeskContext } from '../house-entry/desk.ts';
+import { ListEntries } from '../house-entry/list-entries.tsx';
+import { numberOr } from '../house-entry/sourced-text.ts';
+import { useWork } from '../reckoning/use-work.ts';
+import { TextField } from './choice-field.tsx';
+import { recordList, useRecordDesk } from './record-desk.ts';
+import { useRecord, useWho } from './use-record.ts';
+
+export const GalleryCounts = () => {
+  const { house } = useWork();
+  if (house.galleries.length === 0 || house.brickKinds.length === 0) return null;
+  return (
+    <section aria-labelledby="gallery-counts">
+      <h2 id="gallery-counts">Loose {tradeWord(house, 'bricks')} on the galleries</h2>
+      {house.galleries.map((gallery) => (
+        <OneGallery key={gallery.id} gallery={gallery} />
+      ))}
+    </section>
+  );
+};
+
+type Counts = Readonly<Record<string, string>>;
+
+const OneGallery = ({ gallery }: { readonly gallery: Gallery }) => {
+  const { house, state } = useWork();
+  const record = useRecord();
+  const who = useWho();
+  const recorded = state?.galleries[gallery.id];
+  const stock = recorded?.stock ?? {};
+  const [typed, setTyped] = useState<Counts>({});
+  const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
+  const isMissing = who.by.trim() === '';
+  const write = async (): Promise<void> => {
+    const looked = { at: record.now(), by: who.by.trim() };
+    const counts = Object.fromEntries(
+      Object.entries(typed).map(([kind, text]) => [
+        kind,
+        text.trim() === '' ? undefined : numberOr(text),
+      ]),
+    );
+    const refused = await record.change(
+      {
+        write: (document) => withStock(document, gallery.id, counts, looked),
+        what: `loose bricks counted: ${gallery.name}`,
+      },
+      looked,
+    );
+    setRefusals(refused);
+    if (refused.length === 0) setTyped({});
+  };
+  return (
+    <form
+      className="found-form"
+      aria-label={`Loose ${tradeWord(house, 'bricks')}: ${gallery.name}`}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (!isMissing) void write();
+      }}
+    >
+      <h3>{gallery.name}</h3>
+      <p className="quiet">
+        {recorded?.countedAt == null
+          ? 'Not counted.'
+          : `Counted ${sayMoment(recorded.countedAt)}, ${recorded.countedBy ?? 'nobody named'}.`}
+      </p>
+      <div className="found-fields">
+        {house.brickKinds.map(({ id, name }) => (
+          <TextField
+            key={id}
+            label={`${name}, loose`}
+            value={typed[id] ?? String(stock[id] ?? '')}
+            hint="not counted"
+            onType={(text) => setTyped({ ...typed, [id]: text })}
+          />
+        ))}
+        <TextField label="Counted by" value={who.by} hint="name or post" onType={who.type} />
+      </div>
+      {refusals.length === 0 ? null : (
+        <Notice degree="caution" title="not written down, nothing changed" isNews>
+          <RefusalsWithPlace refusals={refusals} />
+        </Notice>
+      )}
+      <p className="buttons">
+        <button type="submit" disabled={isMissing || Object.keys(typed).length === 0}>
+          Write the count down
+        </button>
+      </p>
+      <Reserved gallery={gallery.id} by={who.by.trim()} />
+    </form>
+  );
+};
+
+const Reserved = ({ gallery, by }: { readonly gallery: string; readonly by: string }) => {
+  const desk = useRecordDesk(useRecord(), by);
+  const { state } = useWork();
+  if (desk === null || by === '' || state?.galleries[gallery] === undefined) return null;
+  return (
+    <DeskContext value={desk}>
+      <details className="found-more">
+        <summary>Kept for somebody: {state.galleries[gallery]?.reserved.length ?? 0}</summary>
+        <ListEntries
+          form={recordList('galleries', 'reserved')}
+          path={['galleries', gallery, 'reserved']}
+          place="reserved"
+          about="Nobody else may take these."
+        />
+      </details>
+    </DeskContext>
+  );
+};

@@ -1,0 +1,52 @@
+/** What holds the set besides its lock: that nothing does is known, that nobody looked is not. */
+import { tradeWord } from '#drawings';
+import { DeskContext } from '../house-entry/desk.ts';
+import { ListEntries } from '../house-entry/list-entries.tsx';
+import { at } from '../keeping/json.ts';
+import { useWork } from '../reckoning/use-work.ts';
+import { recordList, useRecordDesk } from './record-desk.ts';
+import { useRecord, useWho } from './use-record.ts';
+
+export const Restraints = ({ id }: { readonly id: string }) => {
+  const { house } = useWork();
+  const record = useRecord();
+  const { by } = useWho();
+  const desk = useRecordDesk(record, by.trim());
+  if (desk === null || by.trim() === '') return null;
+  const path = ['sets', id, 'restraints'];
+  const value = at(desk.root, path);
+  const isThere = at(desk.root, ['sets', id]) !== undefined;
+  if (!isThere) return null;
+  return (
+    <DeskContext value={desk}>
+      <details className="found-more">
+        <summary>
+          What holds it besides the lock of the {tradeWord(house, 'handLine')}:{' '}
+          {value === undefined ? 'nobody has looked' : Array.isArray(value) ? value.length : ''}
+        </summary>
+        <p className="buttons">
+          <button
+            type="button"
+            aria-pressed={Array.isArray(value) && value.length === 0}
+            onClick={() => desk.put(path, [], 'nothing else holds it')}
+          >
+            Nothing else holds it
+          </button>
+          <button
+            type="button"
+            aria-pressed={value === undefined}
+            onClick={() => desk.put(path, undefined, 'restraints unknown')}
+          >
+            Nobody has looked
+          </button>
+        </p>
+        <ListEntries
+          form={recordList('sets', 'restraints')}
+          path={path}
+          place="restraints"
+          about="Each with its rating, and the batten heights between which it holds."
+        />
+      </details>
+    </DeskContext>
+  );
+};

@@ -1,0 +1,177 @@
+/**
+ * A sample of each kind of brick, weighed one by one. Mean, spread and tolerance are the engine's;
+ * until three are weighed there is no sample, and what was typed waits on this page.
+ */
+import { useState } from 'react';
+import { tradeWord } from '#drawings';
+import { type BrickKind, SAMPLE_LEAST } from '#house';
+import type { Refusal } from '#outcome';
+import { sayMeasure } from '#sheets';
+import { Notice } from '../frame/notice.tsx';
+import { RefusalsWithPlace } from '../frame/refusals.tsx';
+import { Echo } from '../grid/echo.tsx';
+import { exampleOf } from '../house-entry/form.ts';
+import { useHouseEditing } from '../house-entry/house-desk.ts';
+import { at, isList, type JsonObject, withAt } from '../keeping/json.ts';
+import { useWork } from '../reckoning/use-work.ts';
+import { TextField } from './choice-field.tsx';
+import { useRecord, useWho } from './use-record.ts';
+
+export const Samples = () => {
+  const { house } = useWork();
+  return (
+    <section aria-labelledby="samples-head">
+      <h2 id="samples-head">A sample of {tradeWord(house, 'bricks')}, weighed</h2>
+      <p className="quiet">
+        Take them at random from all that the house owns of the kind, and weigh each by itself.
+      </p>
+      {house.brickKinds.length === 0 ? (
+        <p className="empty-words">No kind of {tradeWord(house, 'brick')} is entered yet.</p>
+      ) : null}
+      {house.brickKinds.map((kind) => (
+        <Sample key={kind.id} kind={kind} />
+      ))}
+    </section>
+  );
+};
+
+const kindIndex = (root: JsonObject, id: string): number => {
+  const kinds = root['brickKinds'];
+  return isList(kinds) ? kinds.findIndex((kind) => at(kind, ['id']) === id) : -1;
+};
+
+const weightsOf = (root: JsonObject, id: string): readonly string[] => {
+  const weights = at(root, ['brickKinds', kindIndex(root, id), 'sample', 'weights']);
+  return isList(weights) ? weights.map(String) : [];
+};
+
+type Sampled = { readonly weights: readonly string[]; readonly on: string; readonly by: string };
+
+/** The mass that was written before the bricks were weighed may not agree with the scales. */
+const withSample = (
+  root: JsonObject,
+  id: string,
+  sample: Sampled,
+  keepsMass: boolean,
+): JsonObject => {
+  const path = ['brickKinds', kindIndex(root, id)];
+  const next = withAt(root, [...path, 'sample'], { told: 'each', ...sample }) as JsonObject;
+  return keepsMass ? next : (withAt(next, [...path, 'mass'], undefined) as JsonObject);
+};
+
+const Sample = ({ kind }: { readonly kind: BrickKind }) => {
+  const { house } = useWork();
+  const { root, change } = useHouseEditing();
+  const record = useRecord();
+  const who = useWho();
+  const kept = weightsOf(root, kind.id);
+  const [typed, setTyped] = useState<readonly string[] | null>(null);
+  const [weight, setWeight] = useState('');
+  const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
+  const weights = typed ?? kept;
+  const put = (next: readonly string[], keepsMass: boolean): void => {
+    setTyped(next);
+    setRefusals([]);
+    if (next.length < SAMPLE_LEAST || who.by.trim() === '') return;
+    const sample = { weights: next, on: record.now().slice(0, 10), by: who.by.trim() };
+    const refused = change({
+      write: (document) => withSample(document, kind.id, sample, keepsMass),
+      what: `sample of ${kind.name}: ${next.length} weighed`,
+    });
+    setRefusals(refused);
+    if (refused.length === 0) setTyped(null);
+  };
+  const isContradicted = refusals.some(({ path }) => path.endsWith('.mass'));
+  return (
+    <form
+      className="found-form"
+      aria-label={`Sample of ${kind.name}`}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (weight.trim() === '') return;
+        put([...weights, weight.trim()], true);
+        setWeight('');
+      }}
+    >
+      <h3>
+        {kind.id}, {kind.name}
+      </h3>
+      <SampleFacts kind={kind} />
+      <p className="sample-weights">
+        {weights.length === 0 ? 'None weighed here yet.' : `Weighed: ${weights.join('; ')}.`}
+      </p>
+      <div className="found-fields">
+        <div>
+          <TextField
+            label={`Weight of one more ${kind.name}`}
+            value={weight}
+            hint={`such as ${exampleOf('mass', house.units)}`}
+            onType={setWeight}
+          />
+          <Echo text={weight} dimension="mass" units={house.units} />
+        </div>
+        <TextField label="Weighed by" value={who.by} hint="name or post" onType={who.type} />
+      </div>
+      {refusals.length === 0 ? null : (
+        <Notice degree="caution" title="the sample was not kept, nothing changed" isNews>
+          <RefusalsWithPlace refusals={refusals} />
+          {isContradicted ? (
+            <p className="buttons">
+              <button type="button" onClick={() => put(weights, false)}>
+                Keep the sample, and take the written mass away
+              </button>
+            </p>
+          ) : null}
+        </Notice>
+      )}
+      <p className="buttons">
+        <button type="submit" disabled={weight.trim() === ''}>
+          Add this weight
+        </button>
+        <button
+          type="button"
+          disabled={weights.length === 0}
+          onClick={() => put(weights.slice(0, -1), true)}
+        >
+          Take the last one off
+        </button>
+        <span role="status">
+          {typed !== null && weights.length < SAMPLE_LEAST
+            ? `${weights.length} of at least ${SAMPLE_LEAST}: not kept yet.`
+            : typed !== null && who.by.trim() === ''
+              ? 'Still to say: who weighed them.'
+              : ''}
+        </span>
+      </p>
+    </form>
+  );
+};
+
+const SampleFacts = ({ kind }: { readonly kind: BrickKind }) => {
+  const { house } = useWork();
+  const say = (value: number): string =>
+    sayMeasure({ value, kind: 'mass' }, house, { style: 'fine' });
+  const { sample, mass } = kind;
+  const tolerance = mass.known && mass.tolerance !== undefined ? ` ± ${say(mass.tolerance)}` : '';
+  const facts: readonly (readonly [string, string])[] = [
+    ['mass of one', mass.known ? `${say(mass.value)}${tolerance}` : 'unknown'],
+    ...(sample === undefined
+      ? []
+      : ([
+          ['weighed', String(sample.count)],
+          ['mean', say(sample.mean)],
+          ['lightest to heaviest', `${say(sample.least)} to ${say(sample.most)}`],
+          ['standard deviation', say(sample.deviation)],
+        ] as const)),
+  ];
+  return (
+    <dl className="found-facts">
+      {facts.map(([term, words]) => (
+        <div key={term}>
+          <dt>{term}</dt>
+          <dd>{words}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+};

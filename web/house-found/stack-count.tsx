@@ -1,0 +1,95 @@
+/** Counting the plates on an arbor: one press a plate, from the bottom up, or a number typed. */
+import { tradeWord } from '#drawings';
+import type { House } from '#house';
+import type { StackRun } from '#state';
+import { useWork } from '../reckoning/use-work.ts';
+import { runWords } from './stand-words.ts';
+import { withCount, withoutPlate, withPlate } from './tally.ts';
+
+type Plate = Pick<StackRun, 'kind' | 'tag'> & { readonly words: string };
+
+const platesOf = (house: House): readonly Plate[] => [
+  ...house.brickKinds.flatMap(({ id, name, serves }): readonly Plate[] => [
+    ...(serves.pipeWeight
+      ? [{ kind: id, tag: 'pipe' as const, words: `${name}, ${tradeWord(house, 'pipeWeight')}` }]
+      : []),
+    ...(serves.show ? [{ kind: id, tag: 'show' as const, words: `${name}, show` }] : []),
+  ]),
+  ...(house.spreader === null
+    ? []
+    : [{ kind: 'spreader', tag: 'spreader' as const, words: tradeWord(house, 'spreader') }]),
+];
+
+type CountProps = {
+  readonly stack: readonly StackRun[] | null;
+  readonly onCount: (stack: readonly StackRun[] | null) => void;
+};
+
+export const StackCount = ({ stack, onCount }: CountProps) => {
+  const { house } = useWork();
+  const plates = platesOf(house);
+  return (
+    <fieldset className="stack-count">
+      <legend>On the {tradeWord(house, 'arbor')}, from the bottom up</legend>
+      {plates.length === 0 ? (
+        <p className="quiet">No kind of {tradeWord(house, 'brick')} is entered yet.</p>
+      ) : null}
+      <p className="buttons tally-buttons">
+        {plates.map(({ kind, tag, words }) => (
+          <button
+            key={`${kind} ${tag}`}
+            type="button"
+            onClick={() => onCount(withPlate(stack ?? [], { kind, tag }))}
+          >
+            One {words}
+          </button>
+        ))}
+        <button
+          type="button"
+          disabled={stack === null || stack.length === 0}
+          onClick={() => onCount(withoutPlate(stack ?? []))}
+        >
+          Top one off again
+        </button>
+      </p>
+      <p role="status" className="tally-words">
+        {stack === null
+          ? 'Not counted.'
+          : stack.length === 0
+            ? 'Bare: nothing on it.'
+            : `Counted: ${stack.map((run) => runWords(run, house)).join('; ')}.`}
+      </p>
+      <div className="found-fields">
+        {(stack ?? []).map((run, index) => (
+          <div
+            // biome-ignore lint/suspicious/noArrayIndexKey: runs are told apart by their place
+            key={index}
+            className="found-field"
+          >
+            <label htmlFor={`run-${index}`}>
+              {index + 1}: {runWords({ ...run, count: 0 }, house).replace(/^0 /, '')}, how many
+            </label>
+            <input
+              id={`run-${index}`}
+              type="number"
+              min={0}
+              max={2000}
+              value={run.count}
+              onChange={({ target }) =>
+                onCount(withCount(stack ?? [], index, Number.parseInt(target.value, 10) || 0))
+              }
+            />
+          </div>
+        ))}
+      </div>
+      <p className="buttons">
+        <button type="button" aria-pressed={stack?.length === 0} onClick={() => onCount([])}>
+          It is bare
+        </button>
+        <button type="button" aria-pressed={stack === null} onClick={() => onCount(null)}>
+          Not counted
+        </button>
+      </p>
+    </fieldset>
+  );
+};

@@ -1,0 +1,78 @@
+/** The record of how things stand: read for every edit, and made where there is none yet. */
+import { useMemo, useState } from 'react';
+import { blankState, readStateValue } from '#documents';
+import type { Refusal } from '#outcome';
+import type { Looked, StateEdit } from '../editing/state-edits.ts';
+import type { JsonObject } from '../keeping/json.ts';
+import { NOBODY, nameOnDevice, rememberName } from '../keeping/name-on-device.ts';
+import { useKeeper } from '../keeping/use-keeper.ts';
+import { useWork } from '../reckoning/use-work.ts';
+
+/** Who looks is asked once on this device, and never made up. */
+export const useWho = () => {
+  const [by, setBy] = useState(() => (nameOnDevice() === NOBODY ? '' : nameOnDevice()));
+  const type = (name: string): void => {
+    setBy(name);
+    rememberName(name);
+  };
+  return { by, type };
+};
+
+export type HouseRecord = {
+  readonly document: JsonObject | null;
+  /** Now, as the house has it: the clock of an invented house stands still. */
+  readonly now: () => string;
+  /** What was not understood, and nothing changed then. Nothing happens without a record. */
+  readonly edit: (edit: StateEdit) => readonly Refusal[];
+  /** The same, and the record is made where there is none; or why it could not be kept. */
+  readonly change: (edit: StateEdit, who: Looked) => Promise<readonly Refusal[]>;
+};
+
+export const useRecord = (): HouseRecord => {
+  const keeper = useKeeper();
+  const { kept, house, nowMs } = useWork();
+  const houseId = String(kept.house.document['id']);
+  const id = kept.state?.id ?? `state:${houseId}`;
+  const document = kept.state?.document ?? null;
+  return useMemo(() => {
+    const edit: HouseRecord['edit'] = ({ write, what }) => {
+      const state = keeper.state();
+      const held = state.phase === 'open' ? state.documents[id] : undefined;
+      if (held === undefined) return [];
+      const next = write(held.document);
+      const read = readStateValue(next, house);
+      if (!read.ok) return read.error;
+      keeper.edit(id, next, what);
+      return [];
+    };
+    const change: HouseRecord['change'] = async (asked, who) => {
+      const state = keeper.state();
+      if (state.phase === 'open' && state.documents[id] !== undefined) return edit(asked);
+      const begun = asked.write(blankState({ house: houseId, demo: house.demo, ...who }));
+      const read = readStateValue(begun, house);
+      if (!read.ok) return read.error;
+      const answer = await keeper.add(id, 'state', begun, asked.what);
+      if (answer.outcome === 'saved') return [];
+      if (answer.outcome === 'refused') return answer.refusals;
+      if (answer.outcome === 'unreached') return [NOT_REACHED];
+      // Somebody else has made the record since: it is fetched, and this can be written again.
+      await keeper.refresh();
+      return [MADE_SINCE];
+    };
+    const now = (): string => new Date(house.demo ? nowMs : Date.now()).toISOString();
+    return { document, now, edit, change };
+  }, [keeper, id, houseId, house, nowMs, document]);
+};
+
+const NOT_REACHED: Refusal = {
+  code: 'not reached',
+  path: 'record',
+  found: 'no answer of the server',
+  accepted: 'this written down again when it answers',
+};
+const MADE_SINCE: Refusal = {
+  code: 'made since',
+  path: 'record',
+  found: 'a record that somebody else has just made',
+  accepted: 'this written down again, into that record',
+};

@@ -24,7 +24,12 @@ const workAfterMark = (events: readonly TraceEvent[]): number => {
   return (
     events
       .filter(({ name, ph, pid, tid }) => {
-        return name === 'ThreadControllerImpl::RunTask' && ph === 'X' && pid === mark.pid && tid === mark.tid;
+        return (
+          name === 'ThreadControllerImpl::RunTask' &&
+          ph === 'X' &&
+          pid === mark.pid &&
+          tid === mark.tid
+        );
       })
       .filter(({ ts, dur = 0 }) => ts + dur >= mark.ts)
       .reduce((sum, { dur = 0 }) => sum + dur, 0) / 1000

@@ -22,7 +22,7 @@ const isGrave = ({ fails, pieces }: Fit): boolean =>
   [...fails, ...pieces.flatMap((piece) => piece.fails)].some(({ level }) => level === 'stop');
 
 /** Fits a show to another house: what differs, what no longer works, what to ask. */
-export const fit = async (voice: Voice, options: FitOptions): Promise<ExitCode> => {
+export const fitToHouse = async (voice: Voice, options: FitOptions): Promise<ExitCode> => {
   const here = { house: options.from, show: options.show, state: undefined };
   const from = await openDocuments(voice, here);
   const to = await openHouseAndState(voice, options);

@@ -1,10 +1,11 @@
 import { Command, CommanderError, Option } from 'commander';
+import { LANGUAGES } from '#texts';
 import { check } from './check.ts';
 import { compute } from './compute.ts';
 import { addDiffCommand } from './diff.ts';
 import { addExchangeCommands } from './exchange-commands.ts';
 import { EXIT, type ExitCode } from './exit-codes.ts';
-import { fit } from './fit.ts';
+import { addFitCommand } from './fit-command.ts';
 import { addOrderCommands } from './order-commands.ts';
 import { printSchema } from './schema.ts';
 import { selfCheck } from './self-check.ts';
@@ -43,6 +44,7 @@ const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command =>
     .exitOverride();
   addCommands(program, voice, ended);
   addOrderCommands(program, voice, ended);
+  addFitCommand(program, voice, ended);
   addExchangeCommands(program, voice, ended);
   addDiffCommand(program, voice, ended);
   for (const command of program.commands)
@@ -53,6 +55,9 @@ const buildProgram = (voice: Voice, ended: (code: ExitCode) => void): Command =>
 const state = new Option('--state <file>', 'how the sets stand, as recorded');
 const json = new Option('--json', 'answer as JSON');
 const paper = new Option('--paper <size>').choices(['letter', 'a4']).default('letter');
+const language = new Option('--language <tag>', 'of the sheets; else that of the house').choices(
+  LANGUAGES.map((each) => each.language),
+);
 const by = new Option('--by <name>', 'printed by').default('not named');
 
 const addCommands = (program: Command, voice: Voice, ended: (code: ExitCode) => void): void => {
@@ -75,22 +80,11 @@ const addCommands = (program: Command, voice: Voice, ended: (code: ExitCode) => 
     .addOption(paper)
     .addOption(by)
     .option('--only <sheet>', 'one sheet, by its id: balance-card/11, schedule ...')
+    .addOption(language)
     .addOption(json)
     .action(async (house, show, options) =>
       ended(await writeSheets(voice, { house, show, ...options })),
     );
-  program
-    .command('fit')
-    .description('fits a show to another house: what differs, what no longer works, what to ask')
-    .argument('<from>', 'house that the show leaves')
-    .argument('<show>', 'show document')
-    .requiredOption('--house <file>', 'house that it goes to')
-    .option('--state <file>', 'how the sets stand there, as recorded')
-    .option('--out <file>', 'write the show for that house')
-    .option('--id <id>', 'its id; else that of the show')
-    .option('--name <name>', 'its name; else that of the show')
-    .addOption(json)
-    .action(async (from, show, options) => ended(await fit(voice, { from, show, ...options })));
   program
     .command('compute')
     .description('one calculation: JSON in (SI units), JSON out; a list in, a list out')

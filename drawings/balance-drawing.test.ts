@@ -143,3 +143,40 @@ describe('the balance drawing', () => {
     expect(after).not.toEqual(before);
   });
 });
+
+describe('another curve on the same axes', () => {
+  const [tower, bridge] = [setNamed('11'), setNamed('36')];
+  const alone = balanceDrawing(tower, house, size);
+  const both = balanceDrawing(tower, house, { ...size, beside: { set: bridge, house } });
+
+  it('lies behind, thin and dashed, as long as its own travel', () => {
+    expect(part(alone, 'beside')).toBeUndefined();
+    const lines = part(both, 'beside')?.shapes ?? [];
+    expect(lines.length).toBeGreaterThan(1);
+    for (const shape of lines) expect(shape).toMatchObject({ weight: 'thin', dash: 'hidden' });
+    const order = groupsOf(both.shapes).map(({ part: name }) => name);
+    expect(order.indexOf('beside')).toBeLessThan(order.indexOf('curve'));
+  });
+
+  it('widens the axis, so that both are read off one scale', () => {
+    // Bare of its load the bridge is 482 lb arbor heavy, the tower 321: a pound must be shorter.
+    const perPound = (drawing: Drawing): number => {
+      const ruler = rulerOf(drawing, 50);
+      return 1 / (ruler.poundsAt(1) - ruler.poundsAt(0));
+    };
+    expect(Math.abs(perPound(both))).toBeLessThan(Math.abs(perPound(alone)));
+    const ruler = rulerOf(both, 50);
+    const points = (part(both, 'beside')?.shapes ?? []).flatMap((shape) =>
+      shape.kind === 'polyline' ? shape.points : [],
+    );
+    const pounds = points.map(({ x }) => ruler.poundsAt(x));
+    // The table is in whole pounds.
+    expect(Math.abs(Math.min(...pounds) + 482)).toBeLessThan(1);
+  });
+
+  it('is left out where it is not known', () => {
+    const motor = setNamed('M1');
+    const drawn = balanceDrawing(tower, house, { ...size, beside: { set: motor, house } });
+    expect(part(drawn, 'beside')).toBeUndefined();
+  });
+});

@@ -270,6 +270,7 @@ export const battenFrontDrawing = (
   const pieces = pieceTier(piecesOf(items, frame), frame, house, pieceTop);
   const foot = pieceTop + pieces.height;
   const height = foot + letter * 1.9;
+  const scale = phrase(house, 'across to scale, heights not to scale');
   return {
     width,
     height,
@@ -295,16 +296,7 @@ export const battenFrontDrawing = (
         units: house.units,
         letter,
       }),
-      lettering(
-        width,
-        foot + letter * 1.1,
-        phrase(house, 'across to scale, heights not to scale'),
-        letter,
-        {
-          anchor: 'end',
-          pen: 'ink2',
-        },
-      ),
+      lettering(width, foot + letter * 1.1, scale, letter, { anchor: 'end', pen: 'ink2' }),
     ],
   };
 };

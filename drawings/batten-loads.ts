@@ -119,7 +119,8 @@ const said = (subject: BattenSubject, times: number, top: number): Stack => {
     sag,
     was,
   });
-  const lines = `${limit.charAt(0).toUpperCase()}${limit.slice(1)}; ${widthWords(lineLimitN, house)}.`;
+  const width = widthWords(lineLimitN, house);
+  const lines = `${limit.charAt(0).toUpperCase()}${limit.slice(1)}; ${width}.`;
   const upper = `${key.charAt(0).toUpperCase()}${key.slice(1)}`;
   return sentences(
     [

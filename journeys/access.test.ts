@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { violationsOf } from './axe.ts';
 import { goTo, LIGHTS, openBrowser, openPage, WIDTHS } from './browser.ts';
 import { type HouseServer, startHouseServer } from './house-server.ts';
+import { SCREENS } from './screens.ts';
 
 let server: HouseServer;
 let browser: Browser;
@@ -18,30 +19,6 @@ afterAll(async () => {
   await browser?.close();
   await server?.stop();
 });
-
-const SCREENS = [
-  '/hang-list',
-  '/set/11',
-  '/set/M1',
-  '/sheets/balance-card/11',
-  '/house?at=trim%3Aplaying',
-  '/house/plan',
-  '/house/limits',
-  '/house/enter',
-  '/house/enter/bricks',
-  '/house/enter/sets?field=lineSets.11.arbor.panAtLow',
-  '/house/found',
-  '/house/found/11',
-  '/which-set?piece=9',
-  '/set/11/what-if?if=%5B%5B%5B%22items%22%2C0%2C%22takeoff%22%2C%22mass%22%2C%22value%22%5D%2C%22700%20lb%22%5D%5D',
-  '/set/11/beside?other=36',
-  '/another-house?to=skelderwick',
-  '/self-check',
-  '/documents/bring-in',
-  '/documents/take-out?at=trim%3Aplaying',
-  '/documents',
-  '/documents/state%3Akestlemere',
-];
 
 const VIEWS = WIDTHS.flatMap((width) => LIGHTS.map((light) => ({ width, light })));
 

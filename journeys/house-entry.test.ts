@@ -304,8 +304,8 @@ describe('the house as found', () => {
     await form.getByLabel('Pull that takes it in').fill('20 N');
     await form.getByLabel('With the batten at').fill('1.2 m');
     await form.getByRole('button', { name: 'Write the pull test down' }).click();
-    // U = (60 - 20)/2 = 20 N, which is 2.04 kg, a load and so rounded up;
-    // f = (60 + 20)/2 = 40 N (the-job.md C25).
+    // Half of what the pulls differ by is out of balance, 20 N or 2.04 kg, rounded up as a load;
+    // half of their sum is friction, 40 N (the-job.md C25).
     await expect.poll(() => wordsOf(form)).toMatch(/2\.1.kg batten heavy, friction 40.N/);
   });
 

@@ -6,6 +6,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { goTo, HEIGHTS, LIGHTS, openBrowser, openPage, WIDTHS } from './browser.ts';
 import { startHouseServer } from './house-server.ts';
+import { HEAVIER } from './screens.ts';
 
 const SCREENS: Readonly<Record<string, string>> = {
   'hang-list': '/hang-list',
@@ -26,6 +27,13 @@ const SCREENS: Readonly<Record<string, string>> = {
   plan: '/house/plan',
   'which-set': '/which-set?piece=9',
   house: '/house/limits',
+  'house-enter': '/house/enter',
+  'house-enter-sets': '/house/enter/sets',
+  'house-found': '/house/found',
+  'what-if': `/set/11/what-if?if=${encodeURIComponent(HEAVIER)}`,
+  'another-house': '/another-house?to=skelderwick',
+  documents: '/documents',
+  'documents-show': '/documents/show%3Avell',
   'bring-in': '/documents/bring-in',
   'take-out': '/documents/take-out?at=trim%3Aplaying',
   'self-check': '/self-check',

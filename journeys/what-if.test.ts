@@ -129,6 +129,14 @@ describe('two hangs', () => {
     expect(page.url()).toContain('other=36');
   });
 
+  it('may be of one set, now and at a revision', async () => {
+    // The second revision is the plan with the flat of 700 lb, which undo took back.
+    await goTo(page, '/set/11/beside?other=11');
+    await page.getByRole('combobox', { name: 'As it stands' }).selectOption('2');
+    await expect.poll(() => plain(rowOf('what hangs'))).toContain('640 lb700 lb60 lb more');
+    expect(page.url()).toContain('otherRevision=2');
+  });
+
   it('may be of another show in the same house', async () => {
     await goTo(page, '/set/11/beside?other=11&otherShow=winterferry&otherHouse=kestlemere');
     await figures().waitFor();

@@ -13,7 +13,7 @@ describe('the name of a file', () => {
 
   it('begins with the word of the frame on what is not real', () => {
     expect(nameOf('take-off', 'DEMO: an invented house and show')).toBe('demo-take-off.pdf');
-    expect(nameOf('take-off', 'WHAT IF')).toBe('what_20_if-take-off.pdf');
+    expect(nameOf('take-off', 'WHAT IF')).toBe('what-if-take-off.pdf');
   });
 
   it('leads into no other folder, whatever a set is called', () => {

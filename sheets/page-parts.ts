@@ -35,12 +35,15 @@ export const CAUTIONS = [
   message('Flying people is out of its scope.'),
 ] as const;
 
+/** Of another language than English: see the README of `languages`. */
+const UNREAD = message('Its trade words are from memory: no practitioner has read them yet.');
+
 /** What the program has not yet found out about itself goes with the cautions, in a few words. */
 const cautionsOf = ({ selfCheck, house }: SheetContext): readonly string[] => {
   const unfinished = sayUnfinished(selfCheck.state);
   const all = unfinished === null ? CAUTIONS : [...CAUTIONS, unfinished];
   // They are the program's own and no words of a trade: the same in any English.
-  return house.tongue === undefined ? all : all.map((each) => phrase(house, each));
+  return house.tongue === undefined ? all : [...all, UNREAD].map((each) => phrase(house, each));
 };
 
 const frameWords = ({ house, show, state }: SheetContext, isPlanned: boolean): string | null => {

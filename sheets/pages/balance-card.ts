@@ -132,6 +132,12 @@ const restNote = (
   return [...before, ...unknownWords(context, set, fits)];
 };
 
+const hungNote = (set: SetAssessment, plan: SetPlan, house: House): string =>
+  phrase(house, 'Hung: {hung}. {slope}', {
+    hung: hungWords(set, house),
+    slope: slopeWords(plan, house),
+  });
+
 const plannedBlocks = (
   context: SheetContext,
   set: SetAssessment,
@@ -153,15 +159,7 @@ const plannedBlocks = (
     saidAbove: notice.degree === 'caution' ? [...saidAbove, 'BAL-004'] : saidAbove,
   });
   const notes: readonly Paragraph[] = [
-    {
-      kind: 'text',
-      words: [
-        phrase(house, 'Hung: {hung}. {slope}', {
-          hung: hungWords(set, house),
-          slope: slopeWords(plan, house),
-        }),
-      ],
-    },
+    { kind: 'text', words: [hungNote(set, plan, house)] },
     ...[...releaseWords(set, plan, house), ...look].map(noteOf),
     noteOf(restNote(context, set, plan, strike)),
   ];

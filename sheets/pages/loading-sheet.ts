@@ -73,9 +73,9 @@ const rowOf = ({ order, between, step, ...loose }: Visit, index: number, house: 
 
 const RULES = message(
   'One brick at a time, counted aloud. None before the lead has said set and count, below is ' +
-    'clear with a marshal, and the rail is locked, ringed and empty. Collar tight before the lock ' +
-    'is opened. STOP stops all: hands off, collar tight, say the count. Between two visits others ' +
-    'work by the sheet of the set: wait for its step.',
+    'clear with a marshal, and the rail is locked, ringed and empty. Collar tight before the ' +
+    'lock is opened. STOP stops all: hands off, collar tight, say the count. Between two visits ' +
+    'others work by the sheet of the set: wait for its step.',
 );
 
 const setNames = (context: SheetContext, orders: readonly CheckedOrder[]): Words => [

@@ -22,6 +22,12 @@ const AS_PLANNED = message(
     'anybody recorded it: look and count first.',
 );
 
+const ON_STOP = message('The batten is recorded a hand past its stop; it is taken to stand on it.');
+
+const AS_WRITTEN = message(
+  'Set {set} stands as the order itself writes it, whatever the record says.',
+);
+
 const MASSES = message(
   'MASSES ARE TAKEN AS THEY ARE WRITTEN. WEIGH OR PULL-TEST FIRST: with every mass at its worst ' +
     'no order was found{short}.',
@@ -44,24 +50,13 @@ export const sayAssumption = (assumption: Assumption, house: House): string => {
       });
     }
     case 'onStop':
-      return phrase(
-        house,
-        'The batten is recorded a hand past its stop; it is taken to stand on it.',
-      );
+      return phrase(house, ON_STOP);
     case 'saidBare':
       return phrase(house, SAID_BARE, { set: assumption.set });
     case 'asPlanned':
       return phrase(house, AS_PLANNED, { set: assumption.set });
-    case 'asTheOrderWrites': {
-      const { set } = assumption;
-      return phrase(
-        house,
-        'Set {set} stands as the order itself writes it, whatever the record says.',
-        {
-          set,
-        },
-      );
-    }
+    case 'asTheOrderWrites':
+      return phrase(house, AS_WRITTEN, { set: assumption.set });
     case 'bricksBack': {
       const { set, bricks } = assumption;
       const names = { set, bricks: listed(bricks, house) };

@@ -1,4 +1,4 @@
-/** A catalogue of one language held against what the code says: missing, unused, holes that differ. */
+/** A catalogue of one language against what the code says: missing, unused, other holes. */
 import { isPluralElement, parse, TYPE } from '@formatjs/icu-messageformat-parser';
 import { byText } from '../papers/paper.ts';
 import type { Message } from './gather.ts';

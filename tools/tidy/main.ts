@@ -3,6 +3,7 @@
  * the formatter mends what it can first.
  */
 import { ROOT } from '../running/program.ts';
+import { texts } from '../texts/check.ts';
 import { biome } from './biome.ts';
 import { codes } from './codes.ts';
 import { columns } from './columns.ts';
@@ -37,6 +38,7 @@ const CHECKS: readonly Check[] = [
   codes,
   docExamples,
   machinePaths,
+  texts,
 ];
 
 const inOrder = (a: Fault, b: Fault): number =>

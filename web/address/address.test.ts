@@ -18,6 +18,10 @@ describe('address', () => {
     '/sheets/balance-card/11?house=kestlemere',
     '/which-set',
     '/which-set?piece=A%2FB&house=kestlemere',
+    '/set/11/what-if?if=%5B%5D&house=kestlemere',
+    '/set/11/beside',
+    '/set/11/beside?other=36&otherShow=vell&otherHouse=kestlemere&otherRevision=3&show=vell',
+    '/another-house?to=skelderwick&moved=9%3E12%2C11%3E&house=kestlemere',
     '/self-check',
     '/house?house=skelderwick&show=regatta',
     '/house?at=trim%3Aplaying',
@@ -42,6 +46,7 @@ describe('address', () => {
     expect(there('/set').place).toEqual({ kind: 'nowhere', path: '/set' });
     expect(there('/house/cellar').place).toEqual({ kind: 'nowhere', path: '/house/cellar' });
     expect(there('/house/plan/deck').place).toEqual({ kind: 'nowhere', path: '/house/plan/deck' });
+    expect(there('/set/11/below').place).toEqual({ kind: 'nowhere', path: '/set/11/below' });
     expect(there('/live').place).toEqual({ kind: 'nowhere', path: '/live' });
   });
 

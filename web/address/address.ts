@@ -47,6 +47,8 @@ export type Place =
       readonly other: string | null;
       readonly show: string | null;
       readonly house: string | null;
+      /** Of the other show; null is as it stands now. */
+      readonly revision: number | null;
     }
   /** The show fitted to another house: pieces moved by hand as `9>12,11>`. */
   | { readonly kind: 'anotherHouse'; readonly to: string | null; readonly moved: string | null }
@@ -131,7 +133,8 @@ const ofSet = (
   if (part === 'what-if') return { kind: 'whatIf', set, change: asked.get('if') };
   if (part !== 'beside') return { kind: 'nowhere', path };
   const [show, house] = [asked.get('otherShow'), asked.get('otherHouse')];
-  return { kind: 'compare', set, other: asked.get('other'), show, house };
+  const revision = revisionOf(asked.get('otherRevision'));
+  return { kind: 'compare', set, other: asked.get('other'), show, house, revision };
 };
 
 const placeOf = (path: string, asked: URLSearchParams): Place => {
@@ -220,6 +223,7 @@ const askedOf = (place: Place): readonly (readonly [string, string | null])[] =>
     ['other', place.other],
     ['otherShow', place.show],
     ['otherHouse', place.house],
+    ['otherRevision', place.revision === null ? null : String(place.revision)],
   ];
 };
 

@@ -93,15 +93,21 @@ const Revisions = ({ id, place, open, revisions }: RevisionsProps) => {
           onLeave={() => setRestoring(null)}
         />
       )}
-      <PairChoice id={id} revisions={revisions} older={older} newer={newer} />
-      <DifferenceOfTwo
-        key={`${older} ${newer}`}
-        id={id}
-        open={open}
-        older={older}
-        newer={newer}
-        newest={revisions[0]?.revision ?? newer}
-      />
+      {revisions.length < 2 ? (
+        <p className="empty-words">There is one revision so far, and nothing to compare it with.</p>
+      ) : (
+        <>
+          <PairChoice id={id} revisions={revisions} older={older} newer={newer} />
+          <DifferenceOfTwo
+            key={`${older} ${newer}`}
+            id={id}
+            open={open}
+            older={older}
+            newer={newer}
+            newest={revisions[0]?.revision ?? newer}
+          />
+        </>
+      )}
     </>
   );
 };

@@ -112,7 +112,7 @@ describe('a value of a house', () => {
     expect(one).toEqual({ setTypes: { X: kind } });
   });
 
-  it('begins a purchase with an arbor of which nothing is known, and ends it with the purchase', () => {
+  it('begins a purchase with an arbor that nobody knows, and ends it with the purchase', () => {
     const path = ['setTypes', 'M', 'suspension'];
     const motor: JsonObject = {
       ...house,

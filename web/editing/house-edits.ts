@@ -87,8 +87,8 @@ const withoutEmpty = (house: JsonObject, path: JsonPath): JsonObject => {
 const PURCHASES: readonly (Json | undefined)[] = ['singlePurchase', 'doublePurchase'];
 
 /**
- * A purchase set is refused without an arbor, though nothing of it need be known, so one begins with
- * it; and an arbor of which nothing is said goes with the purchase.
+ * A purchase set is refused without an arbor, though nothing of it need be known, so one begins
+ * with it; and an arbor of which nothing is said goes with the purchase.
  */
 export const withArborBegun = (house: JsonObject, path: JsonPath): JsonObject => {
   const arbor = [...path, 'arbor'];

@@ -28,10 +28,7 @@ describe('what was found of a set', () => {
 
   it('leaves what was not looked at, and takes away what nobody knows', () => {
     const next = withFound(found, '1', { height: undefined, ring: 'on' }, LATER);
-    const { height, ...rest } =
-      (found['sets'] as Record<string, Record<string, unknown>>)['1'] ?? {};
-    expect(next['sets']).toEqual({ '1': { ...rest, ring: 'on' } });
-    expect(height).toBe('1.2 m');
+    expect(next['sets']).toEqual({ '1': { lock: 'closed', stack, knowledge, ring: 'on' } });
     expect(withoutFound(found, '1')['sets']).toEqual({});
     expect(withoutFound(found, '2')).toBe(found);
   });

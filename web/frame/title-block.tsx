@@ -6,7 +6,7 @@ import { sayMoment, unitWords } from '#sheets';
 import { phrase } from '#texts';
 import { Link } from '../address/link.tsx';
 import { NOBODY, nameOnDevice, rememberName } from '../keeping/name-on-device.ts';
-import { useTell } from '../language/use-tell.ts';
+import { useSpoken, useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { cellWords } from '../self-check/screens.ts';
 import { useChecks } from '../self-check/use-checks.ts';
@@ -57,6 +57,7 @@ const shownWords = (nowMs: number, isDemo: boolean, house: House): string => {
 
 export const TitleBlock = ({ drawing, scale }: TitleBlockProps) => {
   const tell = useTell();
+  const { language } = useSpoken();
   const { house, state, kept, nowMs } = useWork();
   const checks = useChecks();
   const recorded =
@@ -68,6 +69,13 @@ export const TitleBlock = ({ drawing, scale }: TitleBlockProps) => {
           'Advises and records; it commands nothing and certifies nothing. Local codes, ' +
             'the rules of the house and licensed or competent persons come first. Not for ' +
             'flying people.',
+        )}
+        {language === 'en' ? null : (
+          <>
+            {' '}
+            {tell('Not all of it is in this language yet: what is not stays English.')}{' '}
+            {tell('Its trade words are from memory: no practitioner has read them yet.')}
+          </>
         )}
       </p>
       <dl className="title-block" aria-label={tell('Title block')}>

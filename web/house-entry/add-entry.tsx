@@ -9,7 +9,6 @@ import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import { at, type JsonObject, withAt } from '../keeping/json.ts';
 import { DeskContext, useDesk } from './desk.ts';
 import { idFrom } from './entry-path.ts';
-import { FieldsView } from './field-view.tsx';
 import type { Field, Form } from './form.ts';
 
 type AddProps = {
@@ -58,36 +57,18 @@ const FirstFocus = () => {
   return <span ref={ref} hidden />;
 };
 
-export const AddEntry = ({
-  form,
-  place,
-  one,
-  begin = NOTHING,
-  taken = [],
-  isWhole = false,
-  onAdd,
-}: AddProps) => {
-  const desk = useDesk();
-  const key = useId();
+/** The entry as it is asked for; nothing of it is in the document yet. */
+const useDraftEntry = ({ form, begin = NOTHING, taken = [], isWhole = false, onAdd }: AddProps) => {
   const [draft, setDraft] = useState<JsonObject | null>(null);
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
-  if (draft === null) {
-    return (
-      <p className="buttons entry-add">
-        <button type="button" onClick={() => setDraft(begin)}>
-          Add {one}
-        </button>
-      </p>
-    );
-  }
   const fields = inOrder(fieldsOf(form, isWhole));
-  const hasIdFromName = fields.some(({ key: name }) => name === 'name');
+  const hasIdFromName = fields.some(({ key }) => key === 'name');
   const end = (): void => {
     setDraft(null);
     setRefusals([]);
   };
   const add = (): void => {
-    const refused = onAdd(draft);
+    const refused = draft === null ? [] : onAdd(draft);
     if (refused.length === 0) end();
     else setRefusals(refused);
   };
@@ -95,26 +76,57 @@ export const AddEntry = ({
     setRefusals([]);
     setDraft((last) => (hasIdFromName ? withId(next, last ?? begin, taken) : next));
   };
+  return { draft, refusals, fields, begin: () => setDraft(begin), put, add, end };
+};
+
+type DraftProps = {
+  readonly draft: JsonObject;
+  readonly put: (next: JsonObject) => void;
+  readonly fields: readonly Field[];
+  readonly place: string;
+};
+
+const DraftFields = ({ draft, put, fields, place }: DraftProps) => {
+  const { house, named, Fields } = useDesk();
+  const key = useId();
+  return (
+    <DeskContext
+      value={{
+        house,
+        named,
+        Fields,
+        root: draft,
+        keysOf: (path) => [key, ...path.map(String)],
+        put: (path, value) => {
+          put(withAt(draft, path, value) as JsonObject);
+          return [];
+        },
+        givenAt: (path) => at(draft, [...path.slice(0, -1), 'given']),
+        inheritedAt: () => null,
+      }}
+    >
+      <Fields fields={fields} path={[]} place={place} />
+    </DeskContext>
+  );
+};
+
+export const AddEntry = (props: AddProps) => {
+  const { place, one } = props;
+  const { draft, refusals, fields, begin, put, add, end } = useDraftEntry(props);
+  if (draft === null) {
+    return (
+      <p className="buttons entry-add">
+        <button type="button" onClick={begin}>
+          Add {one}
+        </button>
+      </p>
+    );
+  }
   return (
     <fieldset className="entry-object entry-new">
       <legend>New: {one}</legend>
       <FirstFocus />
-      <DeskContext
-        value={{
-          house: desk.house,
-          named: desk.named,
-          root: draft,
-          keysOf: (path) => [key, ...path.map(String)],
-          put: (path, value) => {
-            put(withAt(draft, path, value) as JsonObject);
-            return [];
-          },
-          givenAt: (path) => at(draft, [...path.slice(0, -1), 'given']),
-          inheritedAt: () => null,
-        }}
-      >
-        <FieldsView fields={fields} path={[]} place={place} />
-      </DeskContext>
+      <DraftFields draft={draft} put={put} fields={fields} place={place} />
       {refusals.length === 0 ? null : (
         <Notice degree="caution" title="not added, nothing changed" isNews>
           <RefusalsWithPlace refusals={refusals} />

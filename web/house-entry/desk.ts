@@ -1,13 +1,20 @@
 /** What every field of a form works on: the document it stands in, and who judges what is typed. */
-import { createContext, useContext } from 'react';
+import { type ComponentType, createContext, useContext } from 'react';
 import type { House } from '#house';
 import type { Refusal } from '#outcome';
 import { inHouseWords } from '#sheets';
 import type { Inherited } from '../editing/house-edits.ts';
 import { at, type Json, type JsonPath } from '../keeping/json.ts';
+import type { Field } from './form.ts';
 import { givenWords } from './how-words.ts';
 
 export type Named = { readonly id: string; readonly name: string };
+
+export type FieldsProps = {
+  readonly fields: readonly Field[];
+  readonly path: JsonPath;
+  readonly place: string;
+};
 
 export type Desk = {
   /** The document; or one entry of it that is not added yet. */
@@ -19,6 +26,8 @@ export type Desk = {
   readonly put: (path: JsonPath, value: Json | undefined, what: string) => readonly Refusal[];
   readonly givenAt: (path: JsonPath) => Json | undefined;
   readonly inheritedAt: (path: JsonPath) => Inherited | null;
+  /** The rows of some fields; given, since rows may hold entries, which have rows again. */
+  readonly Fields: ComponentType<FieldsProps>;
   /** Absent where the entry is not in the house yet, and nothing can name it. */
   readonly naming?: {
     /** What names an entry from outside the house, in words. */

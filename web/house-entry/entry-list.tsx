@@ -1,4 +1,4 @@
-/** The entries of one list of the house, such as its kinds of brick, each to be opened and filled. */
+/** The entries of one list of the house, such as its kinds of brick, to be opened and filled. */
 import { useState } from 'react';
 import { go } from '../address/use-address.ts';
 import { RECORD, withArborBegun, withEntry, withoutEntry } from '../editing/house-edits.ts';
@@ -30,7 +30,7 @@ export const entriesAt = (value: Json | undefined): readonly HouseEntry[] => {
   });
 };
 
-const formOfEntry = (list: string): Extract<Form, { kind: 'object' }> => {
+const formOfEntry = (list: string): Extract<Form, { readonly kind: 'object' }> => {
   const { form } = fieldAt(documentForm('house'), list);
   const of = form.kind === 'list' || form.kind === 'record' ? form.of : form;
   if (of.kind !== 'object') throw new Error(`defect: ${list} has no entries`);

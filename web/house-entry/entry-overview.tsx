@@ -1,4 +1,4 @@
-/** All parts of the form with what is unknown in each, the next measurement, and the first steps. */
+/** All parts of the form with what is unknown in each, the next measurement, and first steps. */
 import { askedOf } from '#documents';
 import { inHouseWords } from '#sheets';
 import { Link } from '../address/link.tsx';

@@ -2,7 +2,7 @@
 import { unreachable } from '#outcome';
 import type { JsonPath } from '../keeping/json.ts';
 import { AddEntry } from './add-entry.tsx';
-import { say, useDesk, valueAt } from './desk.ts';
+import { type FieldsProps, say, useDesk, valueAt } from './desk.ts';
 import type { Field, Form } from './form.ts';
 import { FoldedGiven, GivenRow } from './given-row.tsx';
 import { IdRow } from './id-row.tsx';
@@ -70,12 +70,6 @@ export const FieldView = ({ field, path, place }: FieldProps) => {
   }
 };
 
-type FieldsProps = {
-  readonly fields: readonly Field[];
-  readonly path: JsonPath;
-  readonly place: string;
-};
-
 /** Who stands behind the rest comes first, since the rows below lean on it. */
 export const FieldsView = ({ fields, path, place }: FieldsProps) =>
   [...fields]
@@ -91,7 +85,7 @@ export const FieldsView = ({ fields, path, place }: FieldsProps) =>
 
 const ObjectField = ({ field, path, place }: FieldProps) => {
   const desk = useDesk();
-  const form = field.form as Extract<Form, { kind: 'object' }>;
+  const form = field.form as Extract<Form, { readonly kind: 'object' }>;
   const title = say(desk, labelOf(place));
   const isThere = valueAt(desk, path) !== undefined;
   // What cannot be without some of its fields is begun by saying these.
@@ -129,7 +123,7 @@ export const TakeAway = ({ path, words }: { readonly path: JsonPath; readonly wo
 
 const KindsField = ({ field, path, place }: FieldProps) => {
   const desk = useDesk();
-  const form = field.form as Extract<Form, { kind: 'kinds' }>;
+  const form = field.form as Extract<Form, { readonly kind: 'kinds' }>;
   const title = say(desk, labelOf(place));
   const value = valueAt(desk, path);
   const chosen = Object.entries(form.kinds).find(

@@ -3,6 +3,7 @@
  * may hold is left out of the forms, and its help is what the document says of itself.
  */
 import { type JsonSchema, schemaOf } from '#documents';
+import { unreachable } from '#outcome';
 import type { Dimension, UnitSystem } from '#quantities';
 
 /** A sourced value is a measure, a number, how many, or yes and no. */
@@ -120,8 +121,8 @@ const fieldsOf = (schema: Node): readonly Field[] => {
 };
 
 /** The form of the whole document; made once, since a schema never changes while we run. */
-const made = new Map<string, Extract<Form, { kind: 'object' }>>();
-export const documentForm = (kind: 'house'): Extract<Form, { kind: 'object' }> => {
+const made = new Map<string, Extract<Form, { readonly kind: 'object' }>>();
+export const documentForm = (kind: 'house'): Extract<Form, { readonly kind: 'object' }> => {
   const before = made.get(kind);
   if (before !== undefined) return before;
   const form = formOf(schemaOf(kind));
@@ -153,8 +154,20 @@ export const leavesBelow = (form: Form, path: string): readonly string[] => {
     case 'list':
     case 'record':
       return leavesBelow(form.of, path);
-    default:
+    case 'sourced':
+    case 'measure':
+    case 'text':
+    case 'id':
+    case 'day':
+    case 'flag':
+    case 'count':
+    case 'given':
+    case 'fixed':
+    case 'choice':
+    case 'pair':
       return [path];
+    default:
+      return unreachable(form);
   }
 };
 

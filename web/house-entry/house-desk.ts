@@ -18,6 +18,7 @@ import { useKeeper, useKeeperState } from '../keeping/use-keeper.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import type { Desk, Named } from './desk.ts';
 import { fieldName, idKeys } from './entry-path.ts';
+import { FieldsView } from './field-view.tsx';
 
 /** Every show of the house, not only the one in view, and the record of how things stand. */
 export const referringTo = (state: KeeperState, house: JsonObject): Referring => {
@@ -90,6 +91,7 @@ export const useHouseDesk = (): Desk => {
         }),
       givenAt: (path) => givenAbove(root, path),
       inheritedAt: (path) => inheritedAt(root, path),
+      Fields: FieldsView,
       naming: {
         namedBy: (list, which) => referencesTo(list, which, referring),
         rename: (list, from, to) =>

@@ -3,7 +3,6 @@ import { isList, type JsonPath } from '../keeping/json.ts';
 import { AddEntry } from './add-entry.tsx';
 import { say, useDesk, valueAt } from './desk.ts';
 import { fieldId } from './entry-path.ts';
-import { FieldsView } from './field-view.tsx';
 import type { Form } from './form.ts';
 import { labelOf } from './labels.ts';
 import { whyUnknown } from './plain-text.ts';
@@ -11,7 +10,7 @@ import { RowFrame } from './row-frame.tsx';
 import { useRow } from './use-row.ts';
 
 type ListProps = {
-  readonly form: Extract<Form, { kind: 'list' }>;
+  readonly form: Extract<Form, { readonly kind: 'list' }>;
   readonly path: JsonPath;
   readonly place: string;
   readonly about: string;
@@ -19,6 +18,7 @@ type ListProps = {
 
 export const ListEntries = ({ form, path, place, about }: ListProps) => {
   const desk = useDesk();
+  const { Fields } = desk;
   const value = valueAt(desk, path);
   const entries = isList(value) ? value : [];
   const title = say(desk, labelOf(place));
@@ -50,7 +50,7 @@ export const ListEntries = ({ form, path, place, about }: ListProps) => {
             )
           }
         >
-          <FieldsView fields={of.fields} path={[...path, index]} place={place} />
+          <Fields fields={of.fields} path={[...path, index]} place={place} />
         </Entry>
       ))}
       {entries.length === 0 && form.mayBeUnknown ? (

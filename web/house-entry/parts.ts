@@ -22,7 +22,7 @@ export type Part = {
 
 const KIND_GROUPS: readonly Group[] = [
   {
-    title: 'Carried by',
+    title: 'How it is carried',
     paths: ['given', 'suspension', 'extends', 'rail', 'handLinePerBatten', 'remark'],
   },
   { title: 'Travel', paths: ['lowStop', 'highStop', 'workingHeight'] },
@@ -63,7 +63,7 @@ const KIND_GROUPS: readonly Group[] = [
 /** What one set says that its kind does not; the rest is from its kind until it is typed here. */
 const SET_GROUPS: readonly Group[] = [
   { title: 'Of this set alone', paths: ['given', 'id', 'type', 'y', 'rail', 'remark', 'lock'] },
-  { title: 'Carried by', paths: ['suspension', 'handLinePerBatten'] },
+  { title: 'How it is carried', paths: ['suspension', 'handLinePerBatten'] },
   ...KIND_GROUPS.slice(1),
 ];
 

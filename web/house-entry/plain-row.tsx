@@ -169,7 +169,7 @@ const TypedRow = ({ path, field, label, about }: PlainProps) => {
 
 const PairRow = ({ path, field, label, about }: PlainProps) => {
   const desk = useDesk();
-  const form = field.form as Extract<Form, { kind: 'pair' }>;
+  const form = field.form as Extract<Form, { readonly kind: 'pair' }>;
   const before = valueAt(desk, path);
   const { text, type, missing, refusals, row } = useRow({
     shown: pairTexts(before),
@@ -209,7 +209,7 @@ const chosenOf = (value: Json | undefined): readonly string[] =>
 /** A list of a few words, each chosen or not. */
 const BoxesRow = ({ path, field, label, about }: PlainProps) => {
   const desk = useDesk();
-  const form = field.form as Extract<Form, { kind: 'list' }>;
+  const form = field.form as Extract<Form, { readonly kind: 'list' }>;
   const options = form.of.kind === 'choice' ? form.of.options : [];
   const before = valueAt(desk, path);
   const { text, take, missing, refusals, row } = useRow({

@@ -96,70 +96,82 @@ const ownWords = ({ written }: HouseEntry): string => {
 
 const shown = (value: Json | undefined): string => writtenText(value) || 'unknown';
 
-const SetRow = ({ set, isOpened }: { readonly set: HouseEntry; readonly isOpened: boolean }) => {
+type RowProps = { readonly set: HouseEntry; readonly isOpened: boolean };
+
+const SetRow = ({ set, isOpened }: RowProps) => (
+  <tr data-row="" className={isOpened ? 'chosen' : undefined}>
+    <th scope="row">
+      <Link
+        to={{
+          kind: 'house',
+          part: 'enter',
+          at: null,
+          inside: 'sets',
+          field: fieldName(['lineSets', set.id]),
+        }}
+        name={`Open set ${set.id}`}
+        isHere={isOpened}
+        isCell
+      >
+        <span id={fieldId(['lineSets', set.id, 'row'])}>{set.id}</span>
+      </Link>
+    </th>
+    <NameCell set={set} field="type" list="setTypes" name={`Kind of set ${set.id}`} />
+    <LengthCell set={set} keys={['y']} of="length" name={`Place of set ${set.id}`} />
+    <NameCell set={set} field="rail" list="rails" name={`Rail of set ${set.id}`} none={NONE} />
+    <LengthCell set={set} keys={LOCK_GRIP} of="force" name={`Grip test of set ${set.id}`} />
+    <td>{ownWords(set)}</td>
+  </tr>
+);
+
+const LOCK_GRIP = ['lock', 'grip'] as const;
+
+type CellProps = { readonly set: HouseEntry; readonly name: string };
+
+const LengthCell = ({
+  set,
+  keys,
+  of,
+  name,
+}: CellProps & { readonly keys: readonly string[]; readonly of: 'length' | 'force' }) => {
   const desk = useDesk();
-  const { units } = desk.house;
-  const field = (keys: readonly string[]): string => writtenText(at(set.written, keys));
-  const options = (list: string): readonly Option[] =>
-    desk
-      .named(list)
-      .map(({ id, name }) => ({ value: id, words: name === id ? id : `${id}, ${name}` }));
-  const choose = (key: string) => (value: string) =>
-    desk.put(['lineSets', set.key, key], value === '' ? undefined : value, key);
-  const rail = field(['rail']);
-  const inherited = desk.inheritedAt(['lineSets', set.key, 'rail']);
+  const value = at(set.written, keys);
   return (
-    <tr data-row="" className={isOpened ? 'chosen' : undefined}>
-      <th scope="row">
-        <Link
-          to={{
-            kind: 'house',
-            part: 'enter',
-            at: null,
-            inside: 'sets',
-            field: fieldName(['lineSets', set.id]),
-          }}
-          name={`Open set ${set.id}`}
-          isHere={isOpened}
-          isCell
-        >
-          <span id={fieldId(['lineSets', set.id, 'row'])}>{set.id}</span>
-        </Link>
-      </th>
-      <ChoiceCell
-        name={`Kind of set ${set.id}`}
-        chosen={field(['type'])}
-        options={options('setTypes')}
-        take={choose('type')}
-      >
-        {field(['type'])}
-      </ChoiceCell>
-      <EditCell
-        name={`Place of set ${set.id}`}
-        text={field(['y'])}
-        measure={{ dimension: 'length', units }}
-        take={(text) => lengthTaken(desk, set, ['y'], text)}
-      >
-        {shown(set.written['y'])}
-      </EditCell>
-      <ChoiceCell
-        name={`Rail of set ${set.id}`}
-        chosen={rail}
-        options={[NONE, ...options('rails')]}
-        take={choose('rail')}
-      >
-        {rail ||
-          (inherited === null ? 'not said' : `${writtenText(inherited.value)}, from its kind`)}
-      </ChoiceCell>
-      <EditCell
-        name={`Grip test of set ${set.id}`}
-        text={field(['lock', 'grip'])}
-        measure={{ dimension: 'force', units }}
-        take={(text) => lengthTaken(desk, set, ['lock', 'grip'], text)}
-      >
-        {shown(at(set.written, ['lock', 'grip']))}
-      </EditCell>
-      <td>{ownWords(set)}</td>
-    </tr>
+    <EditCell
+      name={name}
+      text={writtenText(value)}
+      measure={{ dimension: of, units: desk.house.units }}
+      take={(text) => lengthTaken(desk, set, keys, text)}
+    >
+      {shown(value)}
+    </EditCell>
+  );
+};
+
+type NameCellProps = CellProps & {
+  readonly field: string;
+  readonly list: string;
+  readonly none?: Option;
+};
+
+/** A choice among entries of the house; what is not said is from the kind of the set. */
+const NameCell = ({ set, field, list, name, none }: NameCellProps) => {
+  const desk = useDesk();
+  const path = ['lineSets', set.key, field];
+  const chosen = writtenText(set.written[field]);
+  const inherited = desk.inheritedAt(path);
+  const named = desk
+    .named(list)
+    .map((each) => ({ value: each.id, words: [...new Set([each.id, each.name])].join(', ') }));
+  return (
+    <ChoiceCell
+      name={name}
+      chosen={chosen}
+      options={none === undefined ? named : [none, ...named]}
+      take={(value) => desk.put(path, value === '' ? undefined : value, field)}
+    >
+      {chosen ||
+        (inherited === null ? 'not said' : `${writtenText(inherited.value)}, from its kind`)}
+    </ChoiceCell>
   );
 };

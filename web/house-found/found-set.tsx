@@ -6,15 +6,14 @@ import type { Refusal } from '#outcome';
 import { Link } from '../address/link.tsx';
 import { go } from '../address/use-address.ts';
 import { withFound } from '../editing/state-edits.ts';
-import { Notice } from '../frame/notice.tsx';
-import { RefusalsWithPlace } from '../frame/refusals.tsx';
-import { at, isSame } from '../keeping/json.ts';
+import { at } from '../keeping/json.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { TextField } from './choice-field.tsx';
 import { draftOf, type FoundDraft, foundOf } from './found-draft.ts';
 import { FoundFields } from './found-fields.tsx';
 import { HeightNotes } from './height-notes.tsx';
+import { NotWritten } from './not-written.tsx';
 import { PullTestForm } from './pull-test.tsx';
 import { Restraints } from './restraints.tsx';
 import { StackCount } from './stack-count.tsx';
@@ -27,7 +26,7 @@ type SetProps = {
   readonly after: string | null;
 };
 
-const found = (inside: string) => ({ kind: 'house', part: 'found', at: null, inside }) as const;
+const foundAt = (inside: string) => ({ kind: 'house', part: 'found', at: null, inside }) as const;
 
 export const FoundSet = ({ each, before, after }: SetProps) => {
   const { house } = useWork();
@@ -36,8 +35,8 @@ export const FoundSet = ({ each, before, after }: SetProps) => {
   const ways = (
     <p className="found-ways">
       <Link to={{ kind: 'house', part: 'found', at: null }}>The walk round</Link>
-      {before === null ? null : <Link to={found(before)}>before: set {before}</Link>}
-      {after === null ? null : <Link to={found(after)}>next: set {after}</Link>}
+      {before === null ? null : <Link to={foundAt(before)}>before: set {before}</Link>}
+      {after === null ? null : <Link to={foundAt(after)}>next: set {after}</Link>}
       <Link to={{ kind: 'set', set: each.id }}>set {each.id} as planned</Link>
     </p>
   );
@@ -70,55 +69,57 @@ const missingOf = (draft: FoundDraft, by: string): readonly string[] => [
   ...(draft.stack !== null && draft.basis === 'unknown' ? ['how it is known'] : []),
 ];
 
-const WriteDown = ({ each, after, hasArbor }: WriteProps) => {
+/** The form of the set: what is typed, what is missing, and writing it down as a whole. */
+const useWriting = (id: string) => {
   const record = useRecord();
   const who = useWho();
-  const written = at(record.document ?? undefined, ['sets', each.id]);
+  const written = at(record.document ?? undefined, ['sets', id]);
   const [typed, setTyped] = useState<FoundDraft | null>(null);
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
   const [said, setSaid] = useState('');
   const draft = typed ?? draftOf(written);
+  const missing = missingOf(draft, who.by);
   const type = (part: Partial<FoundDraft>): void => {
     setTyped({ ...draft, ...part });
     setRefusals([]);
     setSaid('');
   };
-  const missing = missingOf(draft, who.by);
-  const isTyped =
-    typed !== null && !isSame({ ...typed } as never, { ...draftOf(written) } as never);
   const write = async (then: string | null): Promise<void> => {
+    if (missing.length > 0) return;
     const looked = { at: record.now(), by: who.by.trim() };
-    const edit = {
-      write: (state: Parameters<typeof withFound>[0]) =>
-        withFound(state, each.id, foundOf(draft, looked), looked),
-      what: `set ${each.id} as found`,
-    };
-    const refused = await record.change(edit, looked);
+    const found = foundOf(draft, looked);
+    const refused = await record.change(
+      { write: (state) => withFound(state, id, found, looked), what: `set ${id} as found` },
+      looked,
+    );
     setRefusals(refused);
     if (refused.length > 0) return;
     setTyped(null);
-    setSaid(`Set ${each.id} is written down.`);
-    if (then !== null) go(found(then));
+    setSaid(`Set ${id} is written down.`);
+    if (then !== null) go(foundAt(then));
   };
+  const unsaid = missing.length > 0 ? `Still to say: ${missing.join(', ')}.` : '';
+  const words = said || unsaid || (typed === null ? '' : 'Not written down yet.');
+  return { draft, who, refusals, words, isMissing: missing.length > 0, type, write };
+};
+
+/** Whoever counts plates has counted; the basis can be said otherwise. */
+const counted = (stack: FoundDraft['stack'], basis: string): Partial<FoundDraft> =>
+  basis === 'unknown' && stack !== null ? { stack, basis: 'counted' } : { stack };
+
+const WriteDown = ({ each, after, hasArbor }: WriteProps) => {
+  const { draft, who, refusals, words, isMissing, type, write } = useWriting(each.id);
   return (
     <form
       className="found-form"
       aria-label={`Set ${each.id} as found`}
       onSubmit={(event) => {
         event.preventDefault();
-        if (missing.length === 0) void write(null);
+        void write(null);
       }}
     >
       {hasArbor ? (
-        <StackCount
-          stack={draft.stack}
-          onCount={(stack) =>
-            type({
-              stack,
-              ...(draft.basis === 'unknown' && stack !== null ? { basis: 'counted' } : {}),
-            })
-          }
-        />
+        <StackCount stack={draft.stack} onCount={(stack) => type(counted(stack, draft.basis))} />
       ) : null}
       <FoundFields each={each} draft={draft} hasArbor={hasArbor} onType={type} />
       <div className="found-fields">
@@ -129,29 +130,17 @@ const WriteDown = ({ each, after, hasArbor }: WriteProps) => {
           onType={(second) => type({ second })}
         />
       </div>
-      {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="not written down, nothing changed" isNews>
-          <RefusalsWithPlace refusals={refusals} />
-        </Notice>
-      )}
+      <NotWritten refusals={refusals} />
       <p className="buttons">
-        <button type="submit" disabled={missing.length > 0}>
+        <button type="submit" disabled={isMissing}>
           Write it down
         </button>
         {after === null ? null : (
-          <button type="button" disabled={missing.length > 0} onClick={() => void write(after)}>
+          <button type="button" disabled={isMissing} onClick={() => void write(after)}>
             Write it down and go on to set {after}
           </button>
         )}
-        <span role="status">
-          {said !== ''
-            ? said
-            : missing.length > 0
-              ? `Still to say: ${missing.join(', ')}.`
-              : isTyped
-                ? 'Not written down yet.'
-                : ''}
-        </span>
+        <span role="status">{words}</span>
       </p>
     </form>
   );

@@ -5,13 +5,12 @@ import type { Gallery } from '#house';
 import type { Refusal } from '#outcome';
 import { sayMoment } from '#sheets';
 import { withStock } from '../editing/state-edits.ts';
-import { Notice } from '../frame/notice.tsx';
-import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import { DeskContext } from '../house-entry/desk.ts';
 import { ListEntries } from '../house-entry/list-entries.tsx';
 import { numberOr } from '../house-entry/sourced-text.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { TextField } from './choice-field.tsx';
+import { NotWritten } from './not-written.tsx';
 import { recordList, useRecordDesk } from './record-desk.ts';
 import { useRecord, useWho } from './use-record.ts';
 
@@ -30,16 +29,15 @@ export const GalleryCounts = () => {
 
 type Counts = Readonly<Record<string, string>>;
 
-const OneGallery = ({ gallery }: { readonly gallery: Gallery }) => {
-  const { house, state } = useWork();
+/** What is typed of the counts of one gallery, and writing it down. */
+const useCounting = ({ id, name }: Gallery) => {
   const record = useRecord();
   const who = useWho();
-  const recorded = state?.galleries[gallery.id];
-  const stock = recorded?.stock ?? {};
   const [typed, setTyped] = useState<Counts>({});
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
-  const isMissing = who.by.trim() === '';
+  const isReady = who.by.trim() !== '' && Object.keys(typed).length > 0;
   const write = async (): Promise<void> => {
+    if (!isReady) return;
     const looked = { at: record.now(), by: who.by.trim() };
     const counts = Object.fromEntries(
       Object.entries(typed).map(([kind, text]) => [
@@ -49,21 +47,29 @@ const OneGallery = ({ gallery }: { readonly gallery: Gallery }) => {
     );
     const refused = await record.change(
       {
-        write: (document) => withStock(document, gallery.id, counts, looked),
-        what: `loose bricks counted: ${gallery.name}`,
+        write: (document) => withStock(document, id, counts, looked),
+        what: `loose bricks counted: ${name}`,
       },
       looked,
     );
     setRefusals(refused);
     if (refused.length === 0) setTyped({});
   };
+  return { who, typed, setTyped, refusals, isReady, write };
+};
+
+const OneGallery = ({ gallery }: { readonly gallery: Gallery }) => {
+  const { house, state } = useWork();
+  const { who, typed, setTyped, refusals, isReady, write } = useCounting(gallery);
+  const recorded = state?.galleries[gallery.id];
+  const stock = recorded?.stock ?? {};
   return (
     <form
       className="found-form"
       aria-label={`Loose ${tradeWord(house, 'bricks')}: ${gallery.name}`}
       onSubmit={(event) => {
         event.preventDefault();
-        if (!isMissing) void write();
+        void write();
       }}
     >
       <h3>{gallery.name}</h3>
@@ -84,13 +90,9 @@ const OneGallery = ({ gallery }: { readonly gallery: Gallery }) => {
         ))}
         <TextField label="Counted by" value={who.by} hint="name or post" onType={who.type} />
       </div>
-      {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="not written down, nothing changed" isNews>
-          <RefusalsWithPlace refusals={refusals} />
-        </Notice>
-      )}
+      <NotWritten refusals={refusals} />
       <p className="buttons">
-        <button type="submit" disabled={isMissing || Object.keys(typed).length === 0}>
+        <button type="submit" disabled={!isReady}>
           Write the count down
         </button>
       </p>

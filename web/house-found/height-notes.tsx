@@ -1,4 +1,4 @@
-/** The heights that the show gives a set, corrected to the marks that are found on its hand line. */
+/** The heights that the show gives a set, corrected to the marks found on its hand line. */
 import { tradeWord } from '#drawings';
 import { withLength } from '../editing/show-edits.ts';
 import { writtenText } from '../editing/written.ts';

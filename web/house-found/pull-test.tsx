@@ -1,16 +1,16 @@
 /** The two-way pull test of a set: both steady pulls at one height, and what they come to. */
 import { useState } from 'react';
 import { tradeWord } from '#drawings';
+import type { House } from '#house';
 import type { Refusal } from '#outcome';
 import { sayMeasure, sayMoment } from '#sheets';
-import { withFound } from '../editing/state-edits.ts';
-import { Notice } from '../frame/notice.tsx';
-import { RefusalsWithPlace } from '../frame/refusals.tsx';
+import { type Looked, withFound } from '../editing/state-edits.ts';
 import { exampleOf } from '../house-entry/form.ts';
 import { at, type Json, type JsonObject } from '../keeping/json.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { TextField } from './choice-field.tsx';
+import { NotWritten } from './not-written.tsx';
 import { useRecord, useWho } from './use-record.ts';
 
 type Pulls = { readonly out: string; readonly in: string; readonly height: string };
@@ -24,8 +24,24 @@ const missingOf = (pulls: Pulls, by: string): readonly string[] => [
   ...(by.trim() === '' ? ['who pulled'] : []),
 ];
 
-export const PullTestForm = ({ each }: { readonly each: SetReckoning }) => {
-  const { house } = useWork();
+/** A test says more than a count: the set is known by it, and by whom it was counted stays. */
+const withTest = (state: JsonObject, id: string, pulls: Pulls, looked: Looked): JsonObject => {
+  const second = at(state, ['sets', id, 'knowledge', 'second']);
+  const pullTest: Json = {
+    out: pulls.out.trim(),
+    in: pulls.in.trim(),
+    height: pulls.height.trim(),
+    ...looked,
+  };
+  const knowledge: Json = {
+    basis: 'pullTested',
+    ...looked,
+    ...(second === undefined ? {} : { second }),
+  };
+  return withFound(state, id, { pullTest, knowledge }, looked);
+};
+
+const usePulls = (id: string) => {
   const record = useRecord();
   const who = useWho();
   const [pulls, setPulls] = useState(EMPTY);
@@ -36,34 +52,30 @@ export const PullTestForm = ({ each }: { readonly each: SetReckoning }) => {
     setRefusals([]);
   };
   const write = async (): Promise<void> => {
+    if (missing.length > 0) return;
     const looked = { at: record.now(), by: who.by.trim() };
-    const test: Json = {
-      out: pulls.out.trim(),
-      in: pulls.in.trim(),
-      height: pulls.height.trim(),
-      ...looked,
-    };
-    const knowledge = (state: JsonObject): Json => {
-      const second = at(state, ['sets', each.id, 'knowledge', 'second']);
-      return { basis: 'pullTested', ...looked, ...(second === undefined ? {} : { second }) };
-    };
-    const edit = {
-      write: (state: JsonObject) =>
-        withFound(state, each.id, { pullTest: test, knowledge: knowledge(state) }, looked),
-      what: `pull test of set ${each.id}`,
-    };
-    const refused = await record.change(edit, looked);
+    const refused = await record.change(
+      { write: (state) => withTest(state, id, pulls, looked), what: `pull test of set ${id}` },
+      looked,
+    );
     setRefusals(refused);
     if (refused.length === 0) setPulls(EMPTY);
   };
+  return { pulls, who, refusals, missing, type, write };
+};
+
+export const PullTestForm = ({ each }: { readonly each: SetReckoning }) => {
+  const { house } = useWork();
+  const { pulls, who, refusals, missing, type, write } = usePulls(each.id);
   const force = `such as ${exampleOf('force', house.units)}`;
+  const length = `such as ${exampleOf('length', house.units)}`;
   return (
     <form
       className="found-form"
       aria-label={`Pull test of set ${each.id}`}
       onSubmit={(event) => {
         event.preventDefault();
-        if (missing.length === 0) void write();
+        void write();
       }}
     >
       <h3>Pull test, both ways</h3>
@@ -88,16 +100,12 @@ export const PullTestForm = ({ each }: { readonly each: SetReckoning }) => {
         <TextField
           label={`With the ${tradeWord(house, 'batten')} at`}
           value={pulls.height}
-          hint={`such as ${exampleOf('length', house.units)}`}
+          hint={length}
           onType={(height) => type({ height })}
         />
         <TextField label="Pulled by" value={who.by} hint="name or post" onType={who.type} />
       </div>
-      {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="not written down, nothing changed" isNews>
-          <RefusalsWithPlace refusals={refusals} />
-        </Notice>
-      )}
+      <NotWritten refusals={refusals} />
       <p className="buttons">
         <button type="submit" disabled={missing.length > 0}>
           Write the pull test down
@@ -110,10 +118,19 @@ export const PullTestForm = ({ each }: { readonly each: SetReckoning }) => {
   );
 };
 
+const pulledWords = ({ recorded }: SetReckoning['set'], house: House): string => {
+  const { pull } = recorded;
+  if (pull === null) return 'not tested';
+  if (!pull.known) return `not known: ${pull.needs.join('; ')}`;
+  const { imbalance, friction } = pull.value;
+  const side = sayMeasure({ value: imbalance, kind: 'imbalance' }, house);
+  return `${side}, friction ${sayMeasure({ value: friction, kind: 'force' }, house)}`;
+};
+
 /** The last test, and beside it what the count makes of the set. */
 const TestNow = ({ each }: { readonly each: SetReckoning }) => {
   const { house } = useWork();
-  const { pull, imbalance, state } = each.set.recorded;
+  const { imbalance, state } = each.set.recorded;
   const counted = imbalance.known
     ? [...new Set([imbalance.value.low, imbalance.value.high])]
         .map((value) => sayMeasure({ value, kind: 'imbalance' }, house))
@@ -123,13 +140,7 @@ const TestNow = ({ each }: { readonly each: SetReckoning }) => {
     <dl className="found-facts">
       <div>
         <dt>by the pull test</dt>
-        <dd>
-          {pull === null
-            ? 'not tested'
-            : pull.known
-              ? `${sayMeasure({ value: pull.value.imbalance, kind: 'imbalance' }, house)}, friction ${sayMeasure({ value: pull.value.friction, kind: 'force' }, house)}`
-              : `not known: ${pull.needs.join('; ')}`}
-        </dd>
+        <dd>{pulledWords(each.set, house)}</dd>
       </div>
       <div>
         <dt>by what was counted</dt>

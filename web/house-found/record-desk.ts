@@ -3,13 +3,14 @@ import { useMemo } from 'react';
 import { schemaOf } from '#documents';
 import type { Looked } from '../editing/state-edits.ts';
 import type { Desk } from '../house-entry/desk.ts';
+import { FieldsView } from '../house-entry/field-view.tsx';
 import { type Form, formOf } from '../house-entry/form.ts';
 import type { Json, JsonObject } from '../keeping/json.ts';
 import { at, type JsonPath, withAt } from '../keeping/json.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import type { HouseRecord } from './use-record.ts';
 
-type ListForm = Extract<Form, { kind: 'list' }>;
+type ListForm = Extract<Form, { readonly kind: 'list' }>;
 
 /** `sets` and `restraints`, `galleries` and `reserved`: the form of a list in each entry. */
 export const recordList = (of: 'sets' | 'galleries', list: string): ListForm => {
@@ -29,6 +30,7 @@ export const useRecordDesk = (record: HouseRecord, by: string): Desk | null => {
     return {
       root: document,
       house,
+      Fields: FieldsView,
       keysOf: (path: JsonPath) => path.map(String),
       put: (path: JsonPath, value: Json | undefined, what: string) => {
         const who: Looked = { at: now(), by };

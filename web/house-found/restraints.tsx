@@ -1,14 +1,11 @@
 /** What holds the set besides its lock: that nothing does is known, that nobody looked is not. */
-import { tradeWord } from '#drawings';
 import { DeskContext } from '../house-entry/desk.ts';
 import { ListEntries } from '../house-entry/list-entries.tsx';
 import { at } from '../keeping/json.ts';
-import { useWork } from '../reckoning/use-work.ts';
 import { recordList, useRecordDesk } from './record-desk.ts';
 import { useRecord, useWho } from './use-record.ts';
 
 export const Restraints = ({ id }: { readonly id: string }) => {
-  const { house } = useWork();
   const record = useRecord();
   const { by } = useWho();
   const desk = useRecordDesk(record, by.trim());
@@ -21,7 +18,7 @@ export const Restraints = ({ id }: { readonly id: string }) => {
     <DeskContext value={desk}>
       <details className="found-more">
         <summary>
-          What holds it besides the lock of the {tradeWord(house, 'handLine')}:{' '}
+          What holds it besides its rope lock:{' '}
           {value === undefined ? 'nobody has looked' : Array.isArray(value) ? value.length : ''}
         </summary>
         <p className="buttons">

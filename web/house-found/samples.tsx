@@ -59,17 +59,15 @@ const withSample = (
   return keepsMass ? next : (withAt(next, [...path, 'mass'], undefined) as JsonObject);
 };
 
-const Sample = ({ kind }: { readonly kind: BrickKind }) => {
-  const { house } = useWork();
+/** The weights so far; they are kept as soon as they make a sample and somebody stands by them. */
+const useWeighing = (kind: BrickKind) => {
   const { root, change } = useHouseEditing();
   const record = useRecord();
   const who = useWho();
-  const kept = weightsOf(root, kind.id);
   const [typed, setTyped] = useState<readonly string[] | null>(null);
-  const [weight, setWeight] = useState('');
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
-  const weights = typed ?? kept;
-  const put = (next: readonly string[], keepsMass: boolean): void => {
+  const weights = typed ?? weightsOf(root, kind.id);
+  const put = (next: readonly string[], keepsMass = true): void => {
     setTyped(next);
     setRefusals([]);
     if (next.length < SAMPLE_LEAST || who.by.trim() === '') return;
@@ -81,15 +79,26 @@ const Sample = ({ kind }: { readonly kind: BrickKind }) => {
     setRefusals(refused);
     if (refused.length === 0) setTyped(null);
   };
-  const isContradicted = refusals.some(({ path }) => path.endsWith('.mass'));
+  const isWaiting = typed !== null && refusals.length === 0;
+  const few = `${weights.length} of at least ${SAMPLE_LEAST}: not kept yet.`;
+  const nobody = who.by.trim() === '' ? 'Still to say: who weighed them.' : '';
+  const words = !isWaiting ? '' : weights.length < SAMPLE_LEAST ? few : nobody;
+  return { who, weights, refusals, words, isWaiting, put };
+};
+
+const Sample = ({ kind }: { readonly kind: BrickKind }) => {
+  const { house } = useWork();
+  const { who, weights, refusals, words, isWaiting, put } = useWeighing(kind);
+  const [weight, setWeight] = useState('');
   return (
     <form
       className="found-form"
       aria-label={`Sample of ${kind.name}`}
       onSubmit={(event) => {
         event.preventDefault();
-        if (weight.trim() === '') return;
-        put([...weights, weight.trim()], true);
+        // Enter in the field of the name keeps what waits for it.
+        if (weight.trim() !== '') put([...weights, weight.trim()]);
+        else if (isWaiting) put(weights);
         setWeight('');
       }}
     >
@@ -112,38 +121,43 @@ const Sample = ({ kind }: { readonly kind: BrickKind }) => {
         </div>
         <TextField label="Weighed by" value={who.by} hint="name or post" onType={who.type} />
       </div>
-      {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="the sample was not kept, nothing changed" isNews>
-          <RefusalsWithPlace refusals={refusals} />
-          {isContradicted ? (
-            <p className="buttons">
-              <button type="button" onClick={() => put(weights, false)}>
-                Keep the sample, and take the written mass away
-              </button>
-            </p>
-          ) : null}
-        </Notice>
-      )}
+      <NotKept refusals={refusals} onWithoutMass={() => put(weights, false)} />
       <p className="buttons">
-        <button type="submit" disabled={weight.trim() === ''}>
+        <button type="submit" disabled={weight.trim() === '' && !isWaiting}>
           Add this weight
         </button>
         <button
           type="button"
           disabled={weights.length === 0}
-          onClick={() => put(weights.slice(0, -1), true)}
+          onClick={() => put(weights.slice(0, -1))}
         >
           Take the last one off
         </button>
-        <span role="status">
-          {typed !== null && weights.length < SAMPLE_LEAST
-            ? `${weights.length} of at least ${SAMPLE_LEAST}: not kept yet.`
-            : typed !== null && who.by.trim() === ''
-              ? 'Still to say: who weighed them.'
-              : ''}
-        </span>
+        <span role="status">{words}</span>
       </p>
     </form>
+  );
+};
+
+type NotKeptProps = {
+  readonly refusals: readonly Refusal[];
+  readonly onWithoutMass: () => void;
+};
+
+const NotKept = ({ refusals, onWithoutMass }: NotKeptProps) => {
+  if (refusals.length === 0) return null;
+  const isContradicted = refusals.some(({ path }) => path.endsWith('.mass'));
+  return (
+    <Notice degree="caution" title="the sample was not kept, nothing changed" isNews>
+      <RefusalsWithPlace refusals={refusals} />
+      {isContradicted ? (
+        <p className="buttons">
+          <button type="button" onClick={onWithoutMass}>
+            Keep the sample, and take the written mass away
+          </button>
+        </p>
+      ) : null}
+    </Notice>
   );
 };
 

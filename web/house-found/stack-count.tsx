@@ -1,9 +1,10 @@
 /** Counting the plates on an arbor: one press a plate, from the bottom up, or a number typed. */
+import { useId } from 'react';
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import type { StackRun } from '#state';
 import { useWork } from '../reckoning/use-work.ts';
-import { runWords } from './stand-words.ts';
+import { kindWords, runWords } from './stand-words.ts';
 import { withCount, withoutPlate, withPlate } from './tally.ts';
 
 type Plate = Pick<StackRun, 'kind' | 'tag'> & { readonly words: string };
@@ -25,9 +26,16 @@ type CountProps = {
   readonly onCount: (stack: readonly StackRun[] | null) => void;
 };
 
+const countedWords = (stack: CountProps['stack'], house: House): string => {
+  if (stack === null) return 'Not counted.';
+  if (stack.length === 0) return 'Bare: nothing on it.';
+  return `Counted: ${stack.map((run) => runWords(run, house)).join('; ')}.`;
+};
+
 export const StackCount = ({ stack, onCount }: CountProps) => {
   const { house } = useWork();
   const plates = platesOf(house);
+  const counted = stack ?? [];
   return (
     <fieldset className="stack-count">
       <legend>On the {tradeWord(house, 'arbor')}, from the bottom up</legend>
@@ -39,49 +47,23 @@ export const StackCount = ({ stack, onCount }: CountProps) => {
           <button
             key={`${kind} ${tag}`}
             type="button"
-            onClick={() => onCount(withPlate(stack ?? [], { kind, tag }))}
+            onClick={() => onCount(withPlate(counted, { kind, tag }))}
           >
             One {words}
           </button>
         ))}
         <button
           type="button"
-          disabled={stack === null || stack.length === 0}
-          onClick={() => onCount(withoutPlate(stack ?? []))}
+          disabled={counted.length === 0}
+          onClick={() => onCount(withoutPlate(counted))}
         >
           Top one off again
         </button>
       </p>
       <p role="status" className="tally-words">
-        {stack === null
-          ? 'Not counted.'
-          : stack.length === 0
-            ? 'Bare: nothing on it.'
-            : `Counted: ${stack.map((run) => runWords(run, house)).join('; ')}.`}
+        {countedWords(stack, house)}
       </p>
-      <div className="found-fields">
-        {(stack ?? []).map((run, index) => (
-          <div
-            // biome-ignore lint/suspicious/noArrayIndexKey: runs are told apart by their place
-            key={index}
-            className="found-field"
-          >
-            <label htmlFor={`run-${index}`}>
-              {index + 1}: {runWords({ ...run, count: 0 }, house).replace(/^0 /, '')}, how many
-            </label>
-            <input
-              id={`run-${index}`}
-              type="number"
-              min={0}
-              max={2000}
-              value={run.count}
-              onChange={({ target }) =>
-                onCount(withCount(stack ?? [], index, Number.parseInt(target.value, 10) || 0))
-              }
-            />
-          </div>
-        ))}
-      </div>
+      <Runs stack={counted} onCount={onCount} />
       <p className="buttons">
         <button type="button" aria-pressed={stack?.length === 0} onClick={() => onCount([])}>
           It is bare
@@ -91,5 +73,38 @@ export const StackCount = ({ stack, onCount }: CountProps) => {
         </button>
       </p>
     </fieldset>
+  );
+};
+
+type RunsProps = Pick<CountProps, 'onCount'> & { readonly stack: readonly StackRun[] };
+
+/** Each run with its number, for whoever counts faster than they press. */
+const Runs = ({ stack, onCount }: RunsProps) => {
+  const { house } = useWork();
+  const id = useId();
+  return (
+    <div className="found-fields">
+      {stack.map((run, index) => (
+        <div
+          // biome-ignore lint/suspicious/noArrayIndexKey: runs are told apart by their place
+          key={index}
+          className="found-field"
+        >
+          <label htmlFor={`${id}-${index}`}>
+            {index + 1}: {kindWords(run, house)}, how many
+          </label>
+          <input
+            id={`${id}-${index}`}
+            type="number"
+            min={0}
+            max={2000}
+            value={run.count}
+            onChange={({ target }) =>
+              onCount(withCount(stack, index, Number.parseInt(target.value, 10) || 0))
+            }
+          />
+        </div>
+      ))}
+    </div>
   );
 };

@@ -3,11 +3,14 @@ import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import type { SetState, StackRun } from '#state';
 
-export const runWords = ({ kind, count, tag }: StackRun, house: House): string => {
-  if (tag === 'spreader') return `${count} ${tradeWord(house, 'spreader')}`;
+export const kindWords = ({ kind, tag }: StackRun, house: House): string => {
+  if (tag === 'spreader') return tradeWord(house, 'spreader');
   const name = house.brickKinds.find(({ id }) => id === kind)?.name ?? kind;
-  return `${count} ${name}, ${tag === 'pipe' ? tradeWord(house, 'pipeWeight') : 'show'}`;
+  return `${name}, ${tag === 'pipe' ? tradeWord(house, 'pipeWeight') : 'show'}`;
 };
+
+export const runWords = (run: StackRun, house: House): string =>
+  `${run.count} ${kindWords(run, house)}`;
 
 export const stackWords = ({ stack }: Pick<SetState, 'stack'>, house: House): string => {
   if (stack === null) return 'not counted';

@@ -1,5 +1,5 @@
 /** The record of how things stand: read for every edit, and made where there is none yet. */
-import { useMemo, useState } from 'react';
+import { useMemo, useSyncExternalStore } from 'react';
 import { blankState, readStateValue } from '#documents';
 import type { Refusal } from '#outcome';
 import type { Looked, StateEdit } from '../editing/state-edits.ts';
@@ -8,15 +8,28 @@ import { NOBODY, nameOnDevice, rememberName } from '../keeping/name-on-device.ts
 import { useKeeper } from '../keeping/use-keeper.ts';
 import { useWork } from '../reckoning/use-work.ts';
 
-/** Who looks is asked once on this device, and never made up. */
-export const useWho = () => {
-  const [by, setBy] = useState(() => (nameOnDevice() === NOBODY ? '' : nameOnDevice()));
-  const type = (name: string): void => {
-    setBy(name);
-    rememberName(name);
-  };
-  return { by, type };
+/** As it is being typed, with its spaces; what the device keeps has none at its ends. */
+let typedName: string | null = null;
+const listeners = new Set<() => void>();
+
+const subscribe = (listener: () => void): (() => void) => {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
 };
+
+const nameNow = (): string => {
+  const kept = nameOnDevice() === NOBODY ? '' : nameOnDevice();
+  return typedName?.trim() === kept ? typedName : kept;
+};
+
+const typeName = (name: string): void => {
+  typedName = name;
+  rememberName(name);
+  for (const listener of listeners) listener();
+};
+
+/** Who looks is asked once on this device, for every form, and never made up. */
+export const useWho = () => ({ by: useSyncExternalStore(subscribe, nameNow), type: typeName });
 
 export type HouseRecord = {
   readonly document: JsonObject | null;

@@ -54,7 +54,7 @@ describe('what is left of a set', () => {
     expect(left('deadHung', {})).toEqual(['batten height', 'how it is known']);
   });
 
-  it('is nothing where all was written down; what was carried over is still to be looked at', () => {
+  it('is nothing where all was written down; but what was carried over is to be looked at', () => {
     const height = { low: metres(1), high: metres(1) };
     const counted = { ...unknownSetState.knowledge, basis: 'counted' } as const;
     const all = { stack: [], height, lock: 'closed', items: [], knowledge: counted } as const;

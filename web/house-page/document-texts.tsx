@@ -1,19 +1,14 @@
 /**
- * House and show as the text of their documents, so that a house without forms of its own can be
- * filled. What is not understood is listed and not saved; the data that stood there stays.
+ * House and show as the text of their documents, so that a whole house or show can be put in at
+ * once. What is not understood is listed and not saved; the data that stood there stays.
  */
 import { useId, useState } from 'react';
-import {
-  type JsonObject,
-  readHouse,
-  readShow,
-  readShowValue,
-  readStateValue,
-  writeDocument,
-} from '#documents';
+import { type JsonObject, readHouse, readShow, writeDocument } from '#documents';
 import type { Refusal } from '#outcome';
+import { houseRefusals, type Referring } from '../editing/house-edits.ts';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
+import { useHouseEditing } from '../house-entry/house-desk.ts';
 import type { Kept } from '../keeping/kept.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
 import { useWork, type Work } from '../reckoning/use-work.ts';
@@ -24,21 +19,12 @@ type Reading =
 
 const refused = (refusals: readonly Refusal[]): Reading => ({ ok: false, refusals });
 
-const within = (document: string, refusals: readonly Refusal[]): readonly Refusal[] =>
-  refusals.map((each) => ({ ...each, path: `${document}: ${each.path}` }));
-
-/** A house that its own show or record no longer fits would shut the screens: both are asked. */
-const readHouseText = (text: string, { documents, kept }: Work): Reading => {
+/** A house that a show or the record no longer fits would shut the screens: all are asked. */
+const readHouseText = (text: string, { house, kept }: Work, referring: Referring): Reading => {
   const read = readHouse(text);
   if (!read.ok) return refused(read.error);
-  const { house, raw } = read.value;
-  const show = readShowValue(documents.show, house);
-  const state = documents.state && readStateValue(documents.state, house);
-  const refusals = [
-    ...otherId(raw, kept.house),
-    ...(show.ok ? [] : within('show', show.error)),
-    ...(state === null || state.ok ? [] : within('state', state.error)),
-  ];
+  const { raw } = read.value;
+  const refusals = [...otherId(raw, kept.house), ...houseRefusals(raw, house, referring)];
   return refusals.length > 0 ? refused(refusals) : { ok: true, document: raw };
 };
 
@@ -144,6 +130,7 @@ const DocumentText = (props: TextProps) => {
 
 export const DocumentTexts = () => {
   const work = useWork();
+  const { referring } = useHouseEditing();
   const id = useId();
   return (
     <section aria-labelledby={id}>
@@ -154,7 +141,10 @@ export const DocumentTexts = () => {
       </p>
       <details>
         <summary>House and show as text</summary>
-        <DocumentText kept={work.kept.house} read={(text) => readHouseText(text, work)} />
+        <DocumentText
+          kept={work.kept.house}
+          read={(text) => readHouseText(text, work, referring)}
+        />
         <DocumentText kept={work.kept.show} read={(text) => readShowText(text, work)} />
       </details>
     </section>

@@ -67,9 +67,16 @@ export const MomentBar = ({ part, choice }: BarProps) => {
         </label>
       )}
       {choice.of === 'order' ? <OrderSteps part={part} choice={choice} /> : null}
+      <FitLink />
     </fieldset>
   );
 };
+
+const FitLink = () => (
+  <Link to={{ kind: 'anotherHouse', to: null, moved: null }} className="fit-link">
+    fit the show to another house
+  </Link>
+);
 
 /** Step by step through one order of work; it is chosen on the order's own screen. */
 const OrderSteps = ({

@@ -214,6 +214,34 @@ const AddItem = ({ set }: { readonly set: string }) => {
   );
 };
 
+const ItemHeads = () => {
+  const tell = useTell();
+  return (
+    <thead>
+      <tr>
+        <th scope="col">{tell('item')}</th>
+        <th scope="col">{tell('as it flies')}</th>
+        <th scope="col" className="number">
+          {tell('mass')}
+        </th>
+        <th scope="col" className="number">
+          {tell('tolerance')}
+        </th>
+        <th scope="col">{tell('basis')}</th>
+        <th scope="col" className="number">
+          {tell('height')}
+        </th>
+        <th scope="col" className="number">
+          {tell('pick')}
+        </th>
+        <th scope="col">
+          <span className="only-said">{tell('take off')}</span>
+        </th>
+      </tr>
+    </thead>
+  );
+};
+
 export const ItemsTable = ({ each, house, given }: ItemsProps) => {
   const tell = useTell();
   const items = isList(each.written?.['items']) ? each.written['items'] : [];
@@ -229,28 +257,7 @@ export const ItemsTable = ({ each, house, given }: ItemsProps) => {
             { id: each.id, TYPED },
           )}
         </caption>
-        <thead>
-          <tr>
-            <th scope="col">{tell('item')}</th>
-            <th scope="col">{tell('as it flies')}</th>
-            <th scope="col" className="number">
-              {tell('mass')}
-            </th>
-            <th scope="col" className="number">
-              {tell('tolerance')}
-            </th>
-            <th scope="col">{tell('basis')}</th>
-            <th scope="col" className="number">
-              {tell('height')}
-            </th>
-            <th scope="col" className="number">
-              {tell('pick')}
-            </th>
-            <th scope="col">
-              <span className="only-said">{tell('take off')}</span>
-            </th>
-          </tr>
-        </thead>
+        <ItemHeads />
         <tbody>
           {items.filter(isObject).map((item, index) => {
             const parts: RowParts = { set: each.id, index, item, house, given: basis };

@@ -122,7 +122,16 @@ export const SetHead = ({ each }: { readonly each: SetReckoning }) => (
       {each.set.hang === null ? null : (
         <nav aria-label="Questions about this set" className="set-questions">
           <Link to={{ kind: 'whatIf', set: each.id, change: null }}>What if?</Link>
-          <Link to={{ kind: 'compare', set: each.id, other: null, show: null, house: null }}>
+          <Link
+            to={{
+              kind: 'compare',
+              set: each.id,
+              other: null,
+              show: null,
+              house: null,
+              revision: null,
+            }}
+          >
             Lay another hang beside it
           </Link>
           <Link to={{ kind: 'whichSet', piece: each.id }}>Which other set would take it?</Link>

@@ -105,7 +105,8 @@ const SheetsOfDrawings = ({ context, chosen }: ListProps) =>
     const title = DRAWINGS[kind];
     if (title === undefined) return [];
     const trim = `${tradeWord(context.house, 'trim')} ${at.slice('trim:'.length)}`;
-    const words = `${phrase(context.house, title)}, ${at === 'record' ? phrase(context.house, 'as recorded') : trim}`;
+    const when = at === 'record' ? phrase(context.house, 'as recorded') : trim;
+    const words = `${phrase(context.house, title)}, ${when}`;
     return [
       <li key={id}>
         <SheetLink id={id} chosen={chosen} words={words} />

@@ -3,11 +3,13 @@ import { useId, useMemo } from 'react';
 import type { Place } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { go } from '../address/use-address.ts';
+import { useAsked } from '../documents/asked.ts';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
+import { askRevision, askRevisions } from '../keeping/server.ts';
 import { useKeeperState } from '../keeping/use-keeper.ts';
 import { inView } from '../reckoning/in-view.ts';
-import { type Reckoning, reckon } from '../reckoning/reckon.ts';
+import { type Documents, type Reckoning, reckon, type SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { ChecksApart, DrawnApart, FiguresApart, type Labels, noPlanWords } from './apart-view.tsx';
 import { otherKey, othersToCompare } from './others.ts';
@@ -15,33 +17,59 @@ import type { Side } from './side-rows.ts';
 
 export type ComparePlace = Extract<Place, { readonly kind: 'compare' }>;
 
-/** The show that the other set hangs in: this one, or another, reckoned for this page only. */
-const useOther = ({ show, house }: ComparePlace): Reckoning | null => {
+type Other =
+  | { readonly is: 'waiting' }
+  | { readonly is: 'here'; readonly reckoning: Reckoning }
+  | { readonly is: 'missing'; readonly why: string };
+
+type Shown = { readonly id: string; readonly documents: Documents };
+
+/** The documents of the other show as they stand now, and the name it is kept under. */
+const useShown = ({ show, house }: ComparePlace): Shown | null => {
   const work = useWork();
   const state = useKeeperState();
-  const view = useMemo(() => {
-    if (show === null || state.phase !== 'open') return null;
+  return useMemo(() => {
+    if (show === null) return { id: work.kept.show.id, documents: work.documents };
+    if (state.phase !== 'open') return null;
     const found = inView(state, { place: { kind: 'hangList' }, house, show });
-    return 'missing' in found ? null : found;
-  }, [state, house, show]);
-  const answer = useMemo(() => {
-    if (view === null) return null;
+    if ('missing' in found) return null;
     const documents = {
-      house: view.house.document,
-      show: view.show.document,
-      state: view.state?.document ?? null,
+      house: found.house.document,
+      show: found.show.document,
+      state: found.state?.document ?? null,
     };
-    const read = reckon(documents, work.nowMs);
-    return read.ok ? read.value : null;
-  }, [view, work.nowMs]);
-  return show === null ? work : answer;
+    return { id: found.show.id, documents };
+  }, [state, house, show, work.kept.show.id, work.documents]);
+};
+
+/** The other show, now or at a revision, reckoned for this page only. */
+const useOther = (place: ComparePlace): Other => {
+  const work = useWork();
+  const shown = useShown(place);
+  const { revision } = place;
+  const id = shown?.id ?? '';
+  const old = useAsked(`${id} ${revision}`, async () =>
+    revision === null || id === '' ? null : (await askRevision(id, revision)).document,
+  );
+  const raw = old.is === 'here' ? old.value : null;
+  const read = useMemo(() => {
+    if (shown === null || (revision !== null && raw === null)) return null;
+    const { documents } = shown;
+    return reckon({ ...documents, show: raw ?? documents.show }, work.nowMs);
+  }, [shown, revision, raw, work.nowMs]);
+  if (shown === null) return { is: 'missing', why: `there is no show ${place.show} here` };
+  if (place.show === null && revision === null) return { is: 'here', reckoning: work };
+  if (old.is === 'failed') return { is: 'missing', why: old.title };
+  if (read === null) return { is: 'waiting' };
+  return read.ok
+    ? { is: 'here', reckoning: read.value }
+    : { is: 'missing', why: `the ${read.error.document} is not understood as it was then` };
 };
 
 export const ComparePage = ({ place }: { readonly place: ComparePlace }) => {
   const work = useWork();
   const other = useOther(place);
   const one = work.sets.find(({ id }) => id === place.set);
-  const another = other?.sets.find(({ id }) => id === place.other);
   return (
     <>
       <div className="page-head">
@@ -51,29 +79,50 @@ export const ComparePage = ({ place }: { readonly place: ComparePlace }) => {
         </p>
       </div>
       <Choose place={place} />
-      {one === undefined || another === undefined || other === null ? (
+      {one === undefined || place.other === null ? (
         <Notice degree="note" title="Choose what to lay beside it.">
-          <p>Another set of this show, or a set of another show.</p>
+          <p>Another set of this show, a set of another show, or this one as it was before.</p>
         </Notice>
       ) : (
-        <Both
-          one={{ set: one.set, house: work.house }}
-          other={{ set: another.set, house: other.house }}
-          labels={labelsOf(place, work, other)}
-          findings={[one.findings, another.findings]}
-        />
+        <Beside place={place} one={one} other={other} />
       )}
       <TitleBlock drawing="Two hangs compared" scale="one height for all drawings" />
     </>
   );
 };
 
+type BesideProps = {
+  readonly place: ComparePlace;
+  readonly one: SetReckoning;
+  readonly other: Other;
+};
+
+const Beside = ({ place, one, other }: BesideProps) => {
+  const work = useWork();
+  if (other.is === 'waiting') return <p role="status">Fetching the other show …</p>;
+  if (other.is === 'missing') return <Notice degree="caution" title={other.why} />;
+  const { reckoning } = other;
+  const another = reckoning.sets.find(({ id }) => id === place.other);
+  if (another === undefined) {
+    return <Notice degree="caution" title={`that house has no set ${place.other}`} />;
+  }
+  return (
+    <Both
+      one={{ set: one.set, house: work.house }}
+      other={{ set: another.set, house: reckoning.house }}
+      labels={labelsOf(place, work, reckoning)}
+      findings={[one.findings, another.findings]}
+    />
+  );
+};
+
 const labelsOf = (place: ComparePlace, work: Reckoning, other: Reckoning): Labels => {
-  const isHere = other.show === work.show;
-  const isOneHouse = other.house === work.house;
-  const of = ({ show, house }: Reckoning, set: string): string =>
-    isHere ? `set ${set}` : `set ${set}, ${show.name}${isOneHouse ? '' : `, ${house.name}`}`;
-  return { one: of(work, place.set), other: of(other, place.other ?? '') };
+  const show = place.show === null ? [] : [other.show.name];
+  const house = other.house.id === work.house.id ? [] : [other.house.name];
+  const revision = place.revision === null ? [] : [`revision ${place.revision}`];
+  const words = [`set ${place.other}`, ...show, ...house, ...revision].join(', ');
+  const now = place.other === place.set && words === `set ${place.set}` ? ' again' : '';
+  return { one: `set ${place.set}`, other: `${words}${now}` };
 };
 
 const Choose = ({ place }: { readonly place: ComparePlace }) => {
@@ -108,7 +157,7 @@ const Choose = ({ place }: { readonly place: ComparePlace }) => {
               .find((each) => otherKey(each) === target.value);
             if (chosen !== undefined) {
               const { other, show, house } = chosen;
-              go({ ...place, other, show, house }, { replace: true });
+              go({ ...place, other, show, house, revision: null }, { replace: true });
             }
           }}
         >
@@ -124,9 +173,40 @@ const Choose = ({ place }: { readonly place: ComparePlace }) => {
           ))}
         </select>
       </div>
+      <RevisionChoice place={place} />
       <p>
         <Link to={{ kind: 'set', set: place.set }}>To set {place.set}</Link>
       </p>
+    </div>
+  );
+};
+
+/** The other hang as it stands now, or as it was saved before. */
+const RevisionChoice = ({ place }: { readonly place: ComparePlace }) => {
+  const id = useId();
+  const shown = useShown(place);
+  const kept = shown?.id ?? '';
+  const asked = useAsked(kept, async () => (kept === '' ? [] : askRevisions(kept)));
+  const revisions = asked.is === 'here' ? asked.value : [];
+  return (
+    <div className="piece-field">
+      <label htmlFor={id}>As it stands</label>
+      <select
+        id={id}
+        value={place.revision ?? ''}
+        disabled={place.other === null}
+        onChange={({ target }) => {
+          const revision = target.value === '' ? null : Number(target.value);
+          go({ ...place, revision }, { replace: true });
+        }}
+      >
+        <option value="">now</option>
+        {revisions.map(({ revision, savedBy, why, remark }) => (
+          <option key={revision} value={revision}>
+            revision {revision}, {savedBy}: {(remark || why).slice(0, 60)}
+          </option>
+        ))}
+      </select>
     </div>
   );
 };

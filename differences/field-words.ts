@@ -94,6 +94,7 @@ const WORDS: Readonly<Record<string, string>> = {
   keptEmpty: 'kept empty',
   kind: 'kind',
   knowledge: 'how it is known',
+  language: 'language of its sheets',
   least: 'lightest of the sample',
   left: 'end to stage right',
   length: 'length',

@@ -111,8 +111,8 @@ describe('when the server is not reached', () => {
     await nameCell('9').focus();
     await page.keyboard.type('Our harbour');
     await page.keyboard.press('Enter');
-    const notice = page.getByRole('alert').filter({ hasText: 'somebody else' });
-    await notice.getByRole('button', { name: /^Take theirs/ }).click();
+    await page.getByRole('alert').filter({ hasText: 'Nothing is merged by itself' }).waitFor();
+    await page.getByRole('button', { name: /^Take theirs/ }).click();
     await expect.poll(() => nameCell('9').textContent(), PATIENT).toBe('Harbour cloth');
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => nameCell('9').textContent(), PATIENT).toBe('Our harbour');

@@ -20,10 +20,12 @@ const SLOWEST = 50;
 
 const LARGE = { copies: 3, sets: 120 };
 /** Edits of each kind on each house; the first few find a cold program and are not counted. */
-const EDITS = 40;
-const WARM_UP = 8;
+const EDITS = 24;
+const WARM_UP = 5;
 /** ms; an edit is saved when the hand has rested for 400, and that work is another's. */
 const PAUSE = 330;
+/** ms until an edit before this one is saved and the page does nothing. */
+const REST = 800;
 type Edit = {
   readonly what: string;
   readonly path: string;
@@ -89,7 +91,7 @@ const measured = async (page: Page, { path, ready, key }: Edit): Promise<readonl
   const work: number[] = [];
   for (let turn = 0; turn < EDITS + WARM_UP; turn += 1) {
     await ready(page, turn);
-    await page.waitForTimeout(PAUSE);
+    await page.waitForTimeout(REST);
     const spent = await mainThreadWork(page, () => page.keyboard.press(key), PAUSE);
     if (turn >= WARM_UP) work.push(spent);
   }

@@ -7,7 +7,13 @@ import type { Page } from 'playwright-core';
 const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 /** WCAG 2.0 A and AA, and what 2.2 adds to AA (tags of axe-core). */
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag22aa'];
+const ALL = { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag22aa'] } as const;
+
+/** What another light can change on a page that is otherwise the same. */
+export const COLOURS = {
+  type: 'rule',
+  values: ['color-contrast', 'link-in-text-block'],
+} as const;
 
 const linesOf = ({ violations }: AxeResults): readonly string[] =>
   violations.flatMap(({ id, nodes }) =>
@@ -17,14 +23,17 @@ const linesOf = ({ violations }: AxeResults): readonly string[] =>
   );
 
 /** The policy of the server lets no foreign script in; the engine is evaluated, not loaded. */
-export const violationsOf = async (page: Page): Promise<readonly string[]> => {
+export const violationsOf = async (
+  page: Page,
+  runOnly: typeof ALL | typeof COLOURS = ALL,
+): Promise<readonly string[]> => {
   await page.evaluate(await readFile(AXE, 'utf8'));
   const results = await page.evaluate(
-    (tags) =>
+    (only) =>
       (
         globalThis as unknown as { axe: { run: (options: unknown) => Promise<AxeResults> } }
-      ).axe.run({ runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] }),
-    TAGS,
+      ).axe.run({ runOnly: only, resultTypes: ['violations'] }),
+    runOnly,
   );
   return linesOf(results);
 };

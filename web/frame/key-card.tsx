@@ -2,14 +2,11 @@
 import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { useAddress } from '../address/use-address.ts';
 import { useTell } from '../language/use-tell.ts';
+import { isTyping } from './is-typing.ts';
 
 const KeyDialog = lazy(async () => ({
   default: (await import('./key-dialog.tsx')).KeyDialog,
 }));
-
-/** Into a field a question mark is typed. */
-const isTyping = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable]');
 
 export const KeyCard = () => {
   const tell = useTell();

@@ -1,11 +1,6 @@
 import { useEffect } from 'react';
 import { useKeeper } from '../keeping/use-keeper.ts';
-
-/** Inside a field that is being typed in, undo belongs to the field. */
-const isTyping = (target: EventTarget | null): boolean =>
-  target instanceof HTMLInputElement ||
-  target instanceof HTMLTextAreaElement ||
-  target instanceof HTMLSelectElement;
+import { isTyping } from './is-typing.ts';
 
 /** Control or Command with Z takes back; with Shift, or with Y, does again. */
 export const useUndoKeys = (ids: readonly string[]): void => {

@@ -15,6 +15,7 @@ import {
   useRef,
   useState,
 } from 'react';
+import { isTyping } from '../frame/is-typing.ts';
 import {
   extended,
   type Place,
@@ -38,11 +39,6 @@ const placeOf = (target: EventTarget | null): Place | null => {
 
 const isSame = (one: Place, other: Place): boolean =>
   one.row === other.row && one.column === other.column;
-
-export const isTyping = (target: EventTarget | null): boolean =>
-  target instanceof HTMLInputElement ||
-  target instanceof HTMLTextAreaElement ||
-  target instanceof HTMLSelectElement;
 
 const cellsIn = (area: HTMLElement): readonly (readonly [Place, HTMLElement])[] =>
   [...area.querySelectorAll<HTMLElement>(ROW)].flatMap((row) =>

@@ -12,9 +12,10 @@ import {
 import { tradeWord } from '#drawings';
 import type { Basis, House } from '#house';
 import { phrase } from '#texts';
+import { isTyping } from '../frame/is-typing.ts';
 import { GridArea } from '../grid/grid-area.tsx';
 import { isOneCell, type Range, type Shown } from '../grid/selection.ts';
-import { isTyping, useSelection } from '../grid/use-selection.ts';
+import { useSelection } from '../grid/use-selection.ts';
 import { at } from '../keeping/json.ts';
 import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';

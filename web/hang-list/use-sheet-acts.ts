@@ -1,9 +1,10 @@
 /** What is done to several cells at once: each act is one edit, which one undo takes back. */
 import { type ClipboardEvent, useState } from 'react';
 import type { Refusal } from '#outcome';
+import { isTyping } from '../frame/is-typing.ts';
 import { cellsOfText, htmlOfCells, isManyCells, textOfCells } from '../grid/clip-text.ts';
 import { isOneCell, type Range } from '../grid/selection.ts';
-import { type Choosing, isTyping } from '../grid/use-selection.ts';
+import type { Choosing } from '../grid/use-selection.ts';
 import type { JsonObject } from '../keeping/json.ts';
 import { type Editing, useEditing } from '../reckoning/use-work.ts';
 import { cellText } from './cell-text.ts';

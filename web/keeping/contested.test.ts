@@ -175,6 +175,53 @@ describe('when somebody else has saved since', () => {
     expect(masses(revisions)).toEqual(['60 lb', '70 lb', '75 lb']);
   });
 
+  it.each([false, true])(
+    'knows a save that was still on its way when the page was left (edited after: %s)',
+    async (isEdited) => {
+      const { net, open, turn, revisions } = stage();
+      const keeper = await open();
+      net.losesAnswers = true;
+      keeper.edit(SHOW, withMass('70 lb'), 'mass');
+      await turn();
+      if (isEdited) keeper.edit(SHOW, withMass('75 lb'), 'mass again');
+      net.losesAnswers = false;
+      const again = await open();
+      again.edit(SHOW, withMass('85 lb'), 'mass once more');
+      await turn();
+      await turn();
+      expect(held(again).save.is).toBe('saved');
+      expect(masses(revisions)).toEqual(['60 lb', '70 lb', '85 lb']);
+    },
+  );
+
+  it('knows a save that reaches the server after the page was opened again', async () => {
+    const { net, open, turn, storeAs, revisions } = stage();
+    const keeper = await open();
+    net.isUp = false;
+    keeper.edit(SHOW, withMass('70 lb'), 'mass');
+    await turn();
+    net.isUp = true;
+    const again = await open();
+    storeAs(withMass('70 lb'), 'deck rail 1', 'mass');
+    again.edit(SHOW, withMass('85 lb'), 'mass once more');
+    await turn();
+    await turn();
+    expect(held(again).save.is).toBe('saved');
+    expect(masses(revisions)).toEqual(['60 lb', '70 lb', '85 lb']);
+  });
+
+  it('still tells a save of somebody else with the same name from its own', async () => {
+    const { net, open, turn, storeAs } = stage();
+    const keeper = await open();
+    net.isUp = false;
+    keeper.edit(SHOW, withMass('70 lb'), 'mass');
+    await turn();
+    keeper.edit(SHOW, withMass('75 lb'), 'mass again');
+    net.isUp = true;
+    storeAs(withMass('99 lb'), 'deck rail 1', 'on another page');
+    expect(held(await open()).save.is).toBe('conflict');
+  });
+
   it('shows their version to a page that has no edits of its own', async () => {
     const { open, storeAs } = stage();
     const keeper = await open();

@@ -3,6 +3,7 @@
  * needs. It outlives a reload, and it is gone with the page, so that two pages never mix.
  */
 
+import type { Change } from './changes.ts';
 import type { JsonObject } from './json.ts';
 import { type History, NO_HISTORY } from './undo.ts';
 
@@ -17,6 +18,8 @@ export type Draft = {
         readonly why: string;
         /** Not in drafts of before there were remarks. */
         readonly remark?: string;
+        /** From each version that was sent and not answered to this one; none in older drafts. */
+        readonly ahead?: readonly (readonly Change[])[];
       }
     >
   >;

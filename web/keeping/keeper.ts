@@ -8,6 +8,7 @@ import { isSame, type JsonObject } from './json.ts';
 import {
   asSaved,
   draftOf,
+  isOwnSave,
   type KeeperState,
   type Kept,
   type Open,
@@ -49,8 +50,6 @@ export class Keeper {
   readonly #listeners = new Set<() => void>();
   readonly #timers = new Map<string, () => void>();
   readonly #failures = new Map<string, number>();
-  /** What was sent and not answered, so that our own save is known again. */
-  readonly #sent = new Map<string, readonly JsonObject[]>();
 
   constructor(parts: KeeperParts) {
     this.#parts = parts;
@@ -170,10 +169,11 @@ export class Keeper {
   };
 
   #load = async (): Promise<void> => {
-    const { server, drafts } = this.#parts;
+    const { server, drafts, savedBy } = this.#parts;
     const databases = await server.databases();
     const stored = await server.documents();
-    this.#change(opened(databases, stored, drafts.read(databases.inHand)));
+    const draft = drafts.read(databases.inHand);
+    this.#change(opened(databases, stored, { draft, savedBy: savedBy() }));
     for (const { id, save } of stored.flatMap(({ id: each }) => this.#held(each) ?? [])) {
       if (save.is === 'waiting') this.#sendLater(id, REST_MS);
     }
@@ -221,11 +221,11 @@ export class Keeper {
     if (kept === undefined || !['waiting', 'unreached'].includes(kept.save.is)) return;
     const { document, kind, why, remark } = kept;
     // What is edited while this is on its way belongs to the next save.
-    this.#put(id, { save: { is: 'sending' }, why: '', remark: '' });
+    const unheard = [...kept.sent, document].slice(-UNHEARD_MAX);
+    this.#put(id, { save: { is: 'sending' }, why: '', remark: '', sent: unheard });
     const { server, savedBy } = this.#parts;
     const told = { why: why === '' && remark !== '' ? NAMED_ONLY : why, remark };
     const sent = { id, kind, document, expectedRevision: kept.server.revision };
-    this.#sent.set(id, [...(this.#sent.get(id) ?? []), document].slice(-UNHEARD_MAX));
     const answer = await server.save({ ...sent, ...told, savedBy: savedBy() }, { leaving });
     await this.#heard(id, document, answer, { why, remark });
   };
@@ -240,10 +240,9 @@ export class Keeper {
     if (kept === undefined) return;
     if (answer.outcome === 'saved') {
       this.#failures.delete(id);
-      this.#sent.delete(id);
       const isAll = kept.document === sent && kept.remark === '';
       const server = { ...answer.summary, document: sent };
-      this.#put(id, { server, save: { is: isAll ? 'saved' : 'waiting' } });
+      this.#put(id, { server, save: { is: isAll ? 'saved' : 'waiting' }, sent: [] });
       if (!isAll) this.#sendLater(id, REST_MS);
       return;
     }
@@ -276,15 +275,8 @@ export class Keeper {
     else this.#put(id, { save: { is: 'conflict', theirs, began: kept.server.revision } });
   };
 
-  /** Our own save went through, its answer was lost, and more was edited since. */
-  #isOurs = ({ id, server }: Kept, theirs: Stored): boolean => {
-    const sent = this.#sent.get(id) ?? [];
-    return (
-      theirs.revision === server.revision + 1 &&
-      theirs.savedBy === this.#parts.savedBy() &&
-      sent.some((document) => isSame(theirs.document, document))
-    );
-  };
+  #isOurs = ({ server, sent }: Kept, theirs: Stored): boolean =>
+    isOwnSave(theirs, { began: server.revision, savedBy: this.#parts.savedBy(), sent });
 
   #sameAsTheirs = (id: string, kept: Kept, theirs: Stored): void => {
     if (kept.remark === '' || kept.remark === theirs.remark) this.#put(id, asSaved(theirs));

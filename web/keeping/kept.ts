@@ -1,5 +1,6 @@
 /** The documents as this page holds them, and how each stands with the server. */
 import type { Refusal } from '#outcome';
+import { changesBetween, withoutChanges } from './changes.ts';
 import type { Draft } from './draft.ts';
 import { isSame, type JsonObject } from './json.ts';
 import type { Databases, DocumentKind, Stored } from './server.ts';
@@ -30,6 +31,8 @@ export type Kept = {
   readonly why: string;
   /** What a person wrote to find the next revision by; empty where nobody did. */
   readonly remark: string;
+  /** What was sent and not answered, so that our own save is known again, after a reload too. */
+  readonly sent: readonly JsonObject[];
 };
 
 export type Open = {
@@ -54,22 +57,38 @@ export const asSaved = (stored: Stored): Kept => ({
   save: { is: 'saved' },
   why: '',
   remark: '',
+  sent: [],
 });
 
+/** Our own save went through, its answer was lost, and more was edited since. */
+export const isOwnSave = (theirs: Stored, { began, savedBy, sent }: Began): boolean =>
+  theirs.revision === began + 1 &&
+  theirs.savedBy === savedBy &&
+  sent.some((document) => isSame(theirs.document, document));
+
+type Began = {
+  readonly began: number;
+  readonly savedBy: string;
+  readonly sent: readonly JsonObject[];
+};
+
 /** A document as the server has it, with the edits that this device still holds. */
-const withDraft = (stored: Stored, { unsaved }: Draft): Kept => {
+const withDraft = (stored: Stored, { unsaved }: Draft, savedBy: string): Kept => {
   const own = unsaved[stored.id];
   const saved = asSaved(stored);
   if (own === undefined) return saved;
-  const { document, base, why, remark = '' } = own;
+  const { document, base, why, remark = '', ahead = [] } = own;
   if (isSame(document, stored.document)) {
     // The save went through and only its answer was lost; or a remark alone still waits.
     if (remark === '' || remark === stored.remark) return saved;
     return { ...saved, why, remark, save: { is: 'waiting' } };
   }
-  const save: SaveState =
-    base === stored.revision ? { is: 'waiting' } : { is: 'conflict', theirs: stored, began: base };
-  return { ...saved, document, why, remark, save };
+  const sent = ahead.map((changes) => withoutChanges(document, changes) as JsonObject);
+  const goesOn = base === stored.revision || isOwnSave(stored, { began: base, savedBy, sent });
+  const save: SaveState = goesOn
+    ? { is: 'waiting' }
+    : { is: 'conflict', theirs: stored, began: base };
+  return { ...saved, document, why, remark, save, sent };
 };
 
 /** Steps that belong to a revision which is no longer the newest cannot be taken back. */
@@ -80,10 +99,14 @@ const historyThatHolds = (stored: readonly Stored[], draft: Draft): History =>
     )
     .reduce((history, { id }) => withoutDocument(history, id), draft.history);
 
-export const opened = (databases: Databases, stored: readonly Stored[], draft: Draft): Open => ({
+export const opened = (
+  databases: Databases,
+  stored: readonly Stored[],
+  { draft, savedBy }: { readonly draft: Draft; readonly savedBy: string },
+): Open => ({
   phase: 'open',
   databases,
-  documents: Object.fromEntries(stored.map((each) => [each.id, withDraft(each, draft)])),
+  documents: Object.fromEntries(stored.map((each) => [each.id, withDraft(each, draft, savedBy)])),
   history: historyThatHolds(stored, draft),
   keptOnDevice: true,
 });
@@ -121,12 +144,16 @@ const contestedAnew = (kept: Kept, stored: readonly Stored[]): Kept => {
 const isUnsaved = ({ save }: Kept): boolean => save.is !== 'saved';
 
 /** After a reload a conflict is still one: it began where it began. */
-const unsavedOf = ({ document, server, why, remark, save }: Kept): Draft['unsaved'][string] => ({
-  base: save.is === 'conflict' ? save.began : server.revision,
-  document,
-  why,
-  remark,
-});
+const unsavedOf = (kept: Kept): Draft['unsaved'][string] => {
+  const { document, server, why, remark, save, sent } = kept;
+  return {
+    base: save.is === 'conflict' ? save.began : server.revision,
+    document,
+    why,
+    remark,
+    ahead: sent.map((each) => changesBetween(each, document)),
+  };
+};
 
 export const draftOf = ({ documents, history }: Open): Draft => {
   const all = Object.values(documents);

@@ -117,10 +117,11 @@ const sizeOf = (dimension: Dimension, form: Form): number => {
 const withUnit = (digits: string, unit: string): string =>
   unit === '' ? digits : `${digits}${NO_BREAK_SPACE}${unit}`;
 
-/** 2356 eighths of an inch are 24'-6 1/2". */
+/** 2356 eighths of an inch are 24'-6 1/2"; 481 are 5'-0 1/8", whose naught keeps the two apart. */
 const feetAndInches = (steps: number, parts: number): string => {
   const size = Math.abs(steps);
   const feet = Math.floor(size / (12 * parts));
   const inches = fractionText(size % (12 * parts), parts);
-  return `${steps < 0 ? MINUS : ''}${feet}'-${inches}"`;
+  const whole = /^\d+\/\d+$/.test(inches) ? `0${NO_BREAK_SPACE}` : '';
+  return `${steps < 0 ? MINUS : ''}${feet}'-${whole}${inches}"`;
 };

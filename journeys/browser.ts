@@ -16,13 +16,27 @@ export const openBrowser = async (): Promise<Browser> => {
   return chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-dev-shm-usage'] });
 };
 
-type PageOptions = { readonly width?: Width; readonly light?: Light };
+/** What is right is asked here, not how soon: a slow or busy machine takes its time. */
+const PATIENCE_MS = 60_000;
+
+export type SelfCheckTime = 'inIdleTime' | 'never' | 'atOnce';
+
+type PageOptions = {
+  readonly width?: Width;
+  readonly light?: Light;
+  /**
+   * When the page finds time for its self-check, a second of work after each load: as the browser
+   * gives it, and on a busy machine that is late; or never, in journeys that load many screens and
+   * are not about it; or at once, in those that wait for what it says.
+   */
+  readonly selfCheck?: SelfCheckTime;
+};
 
 /** A page with a memory of its own; a narrow one is touched. What it throws ends the journey. */
 export const openPage = async (
   browser: Browser,
   address: string,
-  { width = 1440, light = 'day' }: PageOptions = {},
+  { width = 1440, light = 'day', selfCheck = 'inIdleTime' }: PageOptions = {},
 ): Promise<Page> => {
   const context = await browser.newContext({
     baseURL: address,
@@ -31,12 +45,27 @@ export const openPage = async (
     colorScheme: light === 'dim' ? 'dark' : 'light',
     reducedMotion: 'reduce',
   });
-  context.setDefaultTimeout(10_000);
+  context.setDefaultTimeout(PATIENCE_MS);
+  if (selfCheck === 'never') {
+    await context.addInitScript(() => {
+      window.requestIdleCallback = () => 0;
+    });
+  }
+  if (selfCheck === 'atOnce') {
+    await context.addInitScript(() => {
+      const idle = { didTimeout: false, timeRemaining: () => 50 };
+      window.requestIdleCallback = (call) => window.setTimeout(() => call(idle), 0);
+    });
+  }
   return context.newPage();
 };
 
-/** The screen is there when its head is: documents are read and reckoned by then. */
+/** Stands where a part of a screen will be whose script is not here yet. */
+const FETCHING = 'Fetching this screen …';
+
+/** The screen is there when its head and its parts are: documents are read and reckoned by then. */
 export const goTo = async (page: Page, path: string): Promise<void> => {
   await page.goto(path);
   await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.getByText(FETCHING).first().waitFor({ state: 'detached' });
 };

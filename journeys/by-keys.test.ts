@@ -96,7 +96,7 @@ describe('the main job by keys alone', () => {
     await press('ArrowRight');
     await typeHere('84.5 kg');
     // 84.5 / 0.45359237 is 186.3 lb, and a load is rounded up.
-    await expect.poll(() => textUnder(page, '4', /^hung/), { timeout: 10_000 }).toBe('187 lb');
+    await expect.poll(() => textUnder(page, '4', /^hung/)).toBe('187 lb');
     // How many bricks it needs waits for how high it is, and where it is picked.
     expect(await textUnder(page, '4', /^bricks/)).toBe('unknown');
     for (const length of ['18 ft', '1 ft']) {
@@ -104,7 +104,7 @@ describe('the main job by keys alone', () => {
       await reach(/^unknown$/, 'ArrowRight');
       await typeHere(length);
     }
-    await expect.poll(() => textUnder(page, '4', /^bricks/), { timeout: 10_000 }).toMatch(/^\d+ F/);
+    await expect.poll(() => textUnder(page, '4', /^bricks/)).toMatch(/^\d+ F/);
   });
 
   it('opens the set, and from it the order of work and the sheets', async () => {

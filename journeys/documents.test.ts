@@ -13,8 +13,8 @@ let other: Page;
 
 beforeAll(async () => {
   [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
-  one = await openPage(browser, server.address);
-  other = await openPage(browser, server.address);
+  one = await openPage(browser, server.address, { selfCheck: 'never' });
+  other = await openPage(browser, server.address, { selfCheck: 'never' });
 });
 afterAll(async () => {
   await browser?.close();

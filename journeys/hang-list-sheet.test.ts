@@ -3,7 +3,15 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { violationsOf } from './axe.ts';
 import { goTo, openBrowser, openPage } from './browser.ts';
-import { grid, rowOf, savedRevision, textUnder, untilSaved, wordsOf } from './hang-list.ts';
+import {
+  grid,
+  rowOf,
+  savedRevision,
+  textUnder,
+  untilAllSaved,
+  untilSaved,
+  wordsOf,
+} from './hang-list.ts';
 import { type HouseServer, startHouseServer } from './house-server.ts';
 
 let server: HouseServer;
@@ -12,8 +20,6 @@ let page: Page;
 const thrown: string[] = [];
 
 const SHOW = 'show:vell';
-const PATIENT = { timeout: 10_000 } as const;
-
 beforeAll(async () => {
   [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
   page = await openPage(browser, server.address);
@@ -73,7 +79,7 @@ describe('paste, undo and fill by keyboard alone', () => {
     expect(await textUnder(page, 'D4', /^in trim/)).toContain(`24'-0"`);
     await untilSaved(page, SHOW, revision + 1);
     await press('Control+z');
-    await expect.poll(() => grid(page).locator('tbody').textContent(), PATIENT).toBe(before);
+    await expect.poll(() => grid(page).locator('tbody').textContent()).toBe(before);
     await untilSaved(page, SHOW, revision + 2);
   });
 
@@ -162,6 +168,7 @@ describe('paste, undo and fill by keyboard alone', () => {
 
 describe('order and rows by keyboard alone', () => {
   it('sorts by a column from its head, and one key brings rail order back', async () => {
+    await untilAllSaved(page);
     await goTo(page, '/hang-list');
     await toSet('house curtain');
     await times(6, 'Tab');

@@ -8,8 +8,8 @@ export const grid = (page: Page): Locator => page.getByRole('grid');
 /** The row of one set, found by the link that opens it. */
 export const rowOf = (page: Page, set: string): Locator =>
   grid(page)
-    .getByRole('row')
-    .filter({ has: page.getByRole('link', { name: `Set ${set}, open it`, exact: true }) });
+    .getByRole('link', { name: `Set ${set}, open it`, exact: true })
+    .locator('xpath=ancestor::*[self::tr or @role="row"][1]');
 
 /** Number of the column under a head, among the cells of a whole row. */
 const columnUnder = async (page: Page, head: RegExp): Promise<number> => {
@@ -56,7 +56,13 @@ export const savedRevision = async (page: Page, document: string): Promise<numbe
 };
 
 export const untilSaved = async (page: Page, document: string, revision: number): Promise<void> => {
-  await expect.poll(() => savedRevision(page, document), { timeout: 10_000 }).toBe(revision);
+  await expect.poll(() => savedRevision(page, document)).toBe(revision);
+};
+
+/** Nothing that was done on this page is still on its way to the server. */
+export const untilAllSaved = async (page: Page): Promise<void> => {
+  const unsaved = page.getByRole('status').filter({ hasText: /^not saved|^server not reached/ });
+  await expect.poll(() => unsaved.count(), { message: 'edits not saved' }).toBe(0);
 };
 
 /** What stands there, in one line. */

@@ -7,7 +7,8 @@ import { join } from 'node:path';
 
 const ROOT = join(import.meta.dirname, '..');
 const PAGE = join(ROOT, 'build', 'web', 'index.html');
-const START_MS = 30_000;
+/** A second where nothing else runs. */
+const START_MS = 120_000;
 
 export type HouseServer = {
   /** `http://127.0.0.1:40123` */

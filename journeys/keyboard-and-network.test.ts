@@ -2,7 +2,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { goTo, openBrowser, openPage } from './browser.ts';
-import { grid, rowOf, savedRevision, untilSaved } from './hang-list.ts';
+import { grid, rowOf, savedRevision, untilAllSaved, untilSaved } from './hang-list.ts';
 import { type HouseServer, startHouseServer } from './house-server.ts';
 
 let server: HouseServer;
@@ -23,9 +23,6 @@ const focusedText = (): Promise<string> =>
   page.evaluate(() => document.activeElement?.textContent?.trim() ?? '');
 const nameCell = (set: string) => rowOf(page, set).locator(':scope > td').nth(1);
 const saving = (words: string) => page.getByRole('status').filter({ hasText: words });
-
-/** What is right is asked here, not how soon: a busy machine takes its time over a reload. */
-const PATIENT = { timeout: 10_000 } as const;
 
 describe('by keyboard alone', () => {
   it('goes along the wall with arrows and by a typed number, and the screen follows', async () => {
@@ -77,6 +74,7 @@ describe('by keyboard alone', () => {
     await rowOf(page, '10').getByRole('button', { name: '0 items of set 10' }).click();
     await grid(page).getByRole('button', { name: 'Leave set 10 empty in this show' }).click();
     await expect.poll(() => nameCell('10').textContent()).toBe('empty');
+    await untilAllSaved(page);
   });
 });
 
@@ -93,7 +91,7 @@ describe('when the server is not reached', () => {
     await page.keyboard.press('Enter');
     await saving('server not reached: edits kept on this device').waitFor();
     await page.reload();
-    await expect.poll(() => nameCell('8').textContent(), PATIENT).toBe('Legs, pair');
+    await expect.poll(() => nameCell('8').textContent()).toBe('Legs, pair');
     await page.unroute('**/api/documents/*');
     await untilSaved(page, SHOW, revision + 1);
     await saving(`saved, revision ${revision + 1}`).waitFor();
@@ -113,9 +111,9 @@ describe('when the server is not reached', () => {
     await page.keyboard.press('Enter');
     await page.getByRole('alert').filter({ hasText: 'Nothing is merged by itself' }).waitFor();
     await page.getByRole('button', { name: /^Take theirs/ }).click();
-    await expect.poll(() => nameCell('9').textContent(), PATIENT).toBe('Harbour cloth');
+    await expect.poll(() => nameCell('9').textContent()).toBe('Harbour cloth');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => nameCell('9').textContent(), PATIENT).toBe('Our harbour');
+    await expect.poll(() => nameCell('9').textContent()).toBe('Our harbour');
     await untilSaved(page, SHOW, revision + 2);
     await other.context().close();
   });

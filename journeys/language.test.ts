@@ -12,8 +12,6 @@ let page: Page;
 const thrown: string[] = [];
 
 const SHOW = 'show:vell';
-const PATIENT = { timeout: 10_000 } as const;
-
 beforeAll(async () => {
   [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
   page = await openPage(browser, server.address);
@@ -39,7 +37,7 @@ describe('German', () => {
   it('is chosen in the title strip, and the page says so to a screen reader', async () => {
     expect(await languageOfPage()).toBe('en');
     await page.getByLabel('language').selectOption('de');
-    await expect.poll(languageOfPage, PATIENT).toBe('de');
+    await expect.poll(languageOfPage).toBe('de');
     await page.getByRole('heading', { level: 1, name: 'Zugbelegungsplan' }).waitFor();
     await page.getByRole('link', { name: 'Hängeliste' }).waitFor();
     expect(await violationsOf(page)).toEqual([]);
@@ -94,9 +92,9 @@ describe('German', () => {
 
   it('stays on this device, and English comes back', async () => {
     await goTo(page, '/hang-list');
-    await expect.poll(languageOfPage, PATIENT).toBe('de');
+    await expect.poll(languageOfPage).toBe('de');
     await page.getByLabel('Sprache').selectOption('en');
-    await expect.poll(languageOfPage, PATIENT).toBe('en');
+    await expect.poll(languageOfPage).toBe('en');
     await page.getByRole('heading', { level: 1, name: 'Line set schedule' }).waitFor();
   });
 });

@@ -4,9 +4,9 @@
  */
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { violationsOf } from './axe.ts';
-import { goTo, LIGHTS, openBrowser, openPage, WIDTHS } from './browser.ts';
+import { goTo, openBrowser, openPage } from './browser.ts';
 import { type HouseServer, startHouseServer } from './house-server.ts';
+import { DEVICES, faultsInViews, resized } from './views.ts';
 
 let server: HouseServer;
 let browser: Browser;
@@ -14,7 +14,7 @@ let page: Page;
 
 beforeAll(async () => {
   [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
-  page = await openPage(browser, server.address);
+  page = await openPage(browser, server.address, { selfCheck: 'never' });
 });
 afterAll(async () => {
   await browser?.close();
@@ -212,44 +212,6 @@ describe('changed by hand', () => {
   });
 });
 
-/** Runs in the page: out and back again, from the press to the new picture laid out. */
-const CHANGE_TIMES = async (): Promise<readonly number[]> => {
-  const button = (name: string): HTMLButtonElement => {
-    const all = [...document.querySelectorAll('button')];
-    const found = all.find(({ textContent }) => textContent === name);
-    if (found === undefined) throw new Error(`no button ${name}`);
-    return found;
-  };
-  const times: number[] = [];
-  for (let turn = 0; turn < 10; turn++) {
-    for (const name of ['Take this step out', 'Undo the last change']) {
-      const from = performance.now();
-      button(name).click();
-      await Promise.resolve();
-      document.body.getBoundingClientRect();
-      times.push(performance.now() - from);
-    }
-  }
-  return times;
-};
-
-describe('a change', () => {
-  it('is judged and drawn before a hand can wonder', async () => {
-    await open(page);
-    await page.getByRole('button', { name: 'Change by hand' }).click();
-    await step(byHand(page), /^Step 1: /).click();
-    await page.getByRole('button', { name: 'Take this step out' }).waitFor();
-    const times = (await page.evaluate(CHANGE_TIMES)).toSorted((one, other) => one - other);
-    const middle = times[Math.floor(times.length / 2)] ?? Number.NaN;
-    process.stdout.write(
-      `A step out and back: ${middle.toFixed(1)} ms to the new picture, ` +
-        `${times.at(-1)?.toFixed(1)} ms at most of ${times.length}\n`,
-    );
-    // The judging alone is bounded in the unit tests; here a busy machine draws the pictures too.
-    expect(middle).toBeLessThan(250);
-  });
-});
-
 describe('where there is none to draw', () => {
   it('says why it cannot be asked for', async () => {
     await goTo(page, '/order/4?job=strike');
@@ -267,25 +229,34 @@ describe('where there is none to draw', () => {
   });
 });
 
-const VIEWS = WIDTHS.flatMap((width) => LIGHTS.map((light) => ({ width, light })));
+/** px; all that is pressed in the order changed by hand, but the cards, which are tall as a row. */
+const lowest = (on: Page): Promise<number> =>
+  whatIf(on)
+    .getByRole('button')
+    .evaluateAll((buttons) =>
+      Math.min(
+        ...buttons
+          .filter(({ className }) => className !== 'card-name')
+          .map((button) => button.getBoundingClientRect().height),
+      ),
+    );
 
-describe.each(VIEWS)('$width px, $light', (view) => {
+describe.each(DEVICES)('$device', (device) => {
   it('passes axe-core, found and broken by hand, fits the screen and a finger', async () => {
-    const own = await openPage(browser, server.address, view);
+    const own = await openPage(browser, server.address, {
+      width: device.opened,
+      selfCheck: 'never',
+    });
     await open(own);
     await step(found(own), /^Step 2: /).click();
-    expect(await violationsOf(own)).toEqual([]);
+    expect(await faultsInViews(own, device)).toEqual([]);
     await breakByHand(own);
     await own.getByRole('button', { name: 'Put a step after it' }).click();
     await own.getByText('Both orders as a table').click();
-    expect(await violationsOf(own)).toEqual([]);
-    const wide = await own.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(wide, 'pixels that the page is wider than the screen').toBe(0);
-    for (const button of await whatIf(own).getByRole('button').all()) {
-      if ((await button.getAttribute('class')) === 'card-name') continue;
-      expect((await button.boundingBox())?.height).toBeGreaterThanOrEqual(48);
+    expect(await faultsInViews(own, device)).toEqual([]);
+    for (const width of device.widths) {
+      await resized(own, width);
+      expect(await lowest(own), `px, the lowest button at ${width}`).toBeGreaterThanOrEqual(48);
     }
     await own.context().close();
   });

@@ -4,7 +4,7 @@
  */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { goTo, openBrowser, openPage } from './browser.ts';
+import { goTo, openBrowser, openPage, type SelfCheckTime } from './browser.ts';
 import { type HouseServer, startHouseServer } from './house-server.ts';
 
 let server: HouseServer;
@@ -18,8 +18,15 @@ afterAll(async () => {
   await server?.stop();
 });
 
-const withPage = async (walk: (page: Page) => Promise<void>): Promise<void> => {
-  const page = await openPage(browser, server.address);
+/** A machine that is never idle runs a case each half second: it is waited for. */
+const PATIENCE_MS = 120_000;
+
+const withPage = async (
+  selfCheck: SelfCheckTime,
+  walk: (page: Page) => Promise<void>,
+): Promise<void> => {
+  const page = await openPage(browser, server.address, { selfCheck });
+  page.setDefaultTimeout(PATIENCE_MS);
   try {
     await walk(page);
   } finally {
@@ -56,7 +63,7 @@ const SCREENS = ['/hang-list', '/set/11', '/house', '/sheets'];
 
 describe('the self-check', () => {
   it('is one step from the foot of every screen, and finds both within tolerance', async () => {
-    await withPage(async (page) => {
+    await withPage('inIdleTime', async (page) => {
       await goTo(page, '/hang-list');
       await page.getByRole('link', { name: 'within tolerance' }).click();
       await page.getByRole('heading', { level: 1, name: 'Self-check' }).waitFor();
@@ -71,7 +78,7 @@ describe('the self-check', () => {
   });
 
   it('prints from its page, without a house', async () => {
-    await withPage(async (page) => {
+    await withPage('never', async (page) => {
       await goTo(page, '/self-check');
       const href = await page.getByRole('link', { name: 'PDF, A4' }).getAttribute('href');
       const answer = await page.request.get(href ?? '');
@@ -80,7 +87,7 @@ describe('the self-check', () => {
   });
 
   it('that fails in this browser is said on every screen, and on no print', async () => {
-    await withPage(async (page) => {
+    await withPage('atOnce', async (page) => {
       await page.addInitScript(miscount);
       for (const screen of SCREENS) {
         await goTo(page, screen);
@@ -95,7 +102,7 @@ describe('the self-check', () => {
   });
 
   it('that fails on the server is said on every screen and at the top of its sheets', async () => {
-    await withPage(async (page) => {
+    await withPage('never', async (page) => {
       await failOnServer(page);
       for (const screen of SCREENS) {
         await goTo(page, screen);
@@ -112,7 +119,7 @@ describe('the self-check', () => {
   });
 
   it('is among the sheets of the Sheets screen', async () => {
-    await withPage(async (page) => {
+    await withPage('atOnce', async (page) => {
       await goTo(page, '/sheets');
       await page.getByRole('link', { name: 'Self-check report' }).click();
       const leaf = page.getByRole('region', { name: 'Preview of the sheet' });

@@ -14,7 +14,7 @@ const SHOW = 'show:vell';
 
 beforeAll(async () => {
   [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
-  page = await openPage(browser, server.address);
+  page = await openPage(browser, server.address, { selfCheck: 'never' });
   page.on('pageerror', ({ message }) => thrown.push(message));
 });
 afterAll(async () => {
@@ -58,12 +58,13 @@ describe('which set?', () => {
     await untilSaved(page, SHOW, revision + 1);
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByRole('heading', { level: 1, name: `Set ${set}, empty` }).waitFor();
+    await untilSaved(page, SHOW, revision + 2);
     await goTo(page, '/set/17');
     await page.getByRole('heading', { level: 1, name: 'Set 17, Shop sign' }).waitFor();
   });
 
   it.each([1024, 390] as const)('is read without scrolling aside at %i', async (width) => {
-    const narrow = await openPage(browser, server.address, { width });
+    const narrow = await openPage(browser, server.address, { width, selfCheck: 'never' });
     await ask(narrow);
     const wide = await narrow.evaluate(() => {
       const box = document.querySelector('.places-table')?.parentElement;

@@ -4,6 +4,8 @@
  * it. All work counts: the engine, the tables, style, layout and paint. Held against one frame of
  * a screen at 60 Hz at the median and 50 ms at the 99th percentile, and beside a plain table of
  * as many rows in which a script of three lines writes the same number, in the same browser.
+ * An edit of the house makes every set anew: that is done in slices, with the old figures marked
+ * as such until it is done, so there the longest task is held against the 50 ms.
  * Run it by itself: `node bench/edit.bench.ts`.
  */
 import type { Browser, Page } from 'playwright-core';
@@ -12,7 +14,7 @@ import { massCell, openItems, rowOf, typeInto } from '../journeys/hang-list.ts';
 import { startHouseServer } from '../journeys/house-server.ts';
 import { buildWeb } from '../tools/running/web-build.ts';
 import { demoTexts, type HouseTexts, largerHouse } from './larger-house.ts';
-import { atShare, mainThreadWork } from './main-thread.ts';
+import { atShare, mainThreadWork, type Work } from './main-thread.ts';
 
 /** ms, one picture of sixty a second. */
 const FRAME = 1000 / 60;
@@ -24,6 +26,8 @@ const EDITS = 24;
 const WARM_UP = 5;
 /** ms; an edit is saved when the hand has rested for 400, and that work is another's. */
 const PAUSE = 330;
+/** ms; every set is made anew. */
+const LONG_PAUSE = 1500;
 /** ms until an edit before this one is saved and the page does nothing. */
 const REST = 800;
 type Edit = {
@@ -32,6 +36,8 @@ type Edit = {
   /** Brings the page to where the last key is all that is missing; the key ends the edit. */
   readonly ready: (page: Page, turn: number) => Promise<void>;
   readonly key: string;
+  /** Touches every set; done in slices. */
+  readonly isOfHouse?: boolean;
 };
 
 const nameCell = (page: Page) => rowOf(page, '5').locator(':scope > td').nth(1);
@@ -66,6 +72,16 @@ const EDITS_TRIED: readonly Edit[] = [
     },
     key: 'Control+z',
   },
+  {
+    what: 'a limit of the house',
+    path: '/house/enter/rules',
+    ready: async (page, turn) => {
+      const field = page.getByLabel('Value of rope lock, most imbalance', { exact: true });
+      await field.fill(`${60 + turn} lb`);
+    },
+    key: 'Enter',
+    isOfHouse: true,
+  },
 ];
 
 /** The same documents from the server, but those of the larger house in the place of the demo's. */
@@ -85,14 +101,16 @@ const serveInstead = async (page: Page, texts: HouseTexts): Promise<void> => {
   });
 };
 
-const measured = async (page: Page, { path, ready, key }: Edit): Promise<readonly number[]> => {
+const measured = async (page: Page, edit: Edit): Promise<readonly Work[]> => {
+  const { path, ready, key, isOfHouse = false } = edit;
   await goTo(page, path);
   await page.waitForLoadState('networkidle');
-  const work: number[] = [];
+  const work: Work[] = [];
   for (let turn = 0; turn < EDITS + WARM_UP; turn += 1) {
     await ready(page, turn);
     await page.waitForTimeout(REST);
-    const spent = await mainThreadWork(page, () => page.keyboard.press(key), PAUSE);
+    const pause = isOfHouse ? LONG_PAUSE : PAUSE;
+    const spent = await mainThreadWork(page, () => page.keyboard.press(key), pause);
     if (turn >= WARM_UP) work.push(spent);
   }
   return work;
@@ -111,7 +129,8 @@ const plainTable = async (browser: Browser): Promise<readonly number[]> => {
   for (let turn = 0; turn < EDITS; turn += 1) {
     await page.locator('#mass').fill(`${200 + turn} lb`);
     await page.waitForTimeout(PAUSE);
-    work.push(await mainThreadWork(page, () => page.keyboard.press('Enter'), PAUSE));
+    const { allMs } = await mainThreadWork(page, () => page.keyboard.press('Enter'), PAUSE);
+    work.push(allMs);
   }
   await page.close();
   return work;
@@ -122,9 +141,11 @@ const line = (what: string, ...values: readonly string[]): void => {
 };
 const ms = (value: number): string => `${value.toFixed(1)} ms`;
 
-const tell = (what: string, work: readonly number[], plain: number): void => {
-  const [median, late] = [atShare(work, 0.5), atShare(work, 0.99)];
-  line(`  ${what}`, ms(median), ms(late), `${(median / plain).toFixed(1)} x`);
+const tell = (what: string, work: readonly Work[], plain: number): void => {
+  const all = work.map(({ allMs }) => allMs);
+  const [median, late] = [atShare(all, 0.5), atShare(all, 0.99)];
+  const longest = Math.max(...work.map(({ longestMs }) => longestMs));
+  line(`  ${what}`, ms(median), ms(late), ms(longest), `${(median / plain).toFixed(1)} x`);
 };
 
 export const run = async (): Promise<void> => {
@@ -132,9 +153,11 @@ export const run = async (): Promise<void> => {
   const [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
   try {
     const plain = atShare(await plainTable(browser), 0.5);
-    line('main thread, from the key that ends an edit', 'median', '99th', 'plain table');
-    line(`  a plain table of ${LARGE.sets} rows`, ms(plain), '', '1.0 x');
+    const heads = ['median', '99th', 'longest task', 'plain table'];
+    line('main thread, from the key that ends an edit', ...heads);
+    line(`  a plain table of ${LARGE.sets} rows`, ms(plain), '', '', '1.0 x');
     const all: number[] = [];
+    const slices: number[] = [];
     const houses = [
       ['the demo', demoTexts()],
       [`a house of ${LARGE.sets} sets`, largerHouse(demoTexts(), LARGE.copies, LARGE.sets)],
@@ -146,18 +169,22 @@ export const run = async (): Promise<void> => {
         await serveInstead(page, texts);
         const work = await measured(page, edit);
         tell(edit.what, work, plain);
-        all.push(...work);
+        if (edit.isOfHouse) slices.push(...work.map(({ longestMs }) => longestMs));
+        else all.push(...work.map(({ allMs }) => allMs));
         await page.context().close();
       }
     }
     const [median, late] = [atShare(all, 0.5), atShare(all, 0.99)];
-    line('all edits', ms(median), ms(late), `${(median / plain).toFixed(1)} x`);
+    const slice = atShare(slices, 0.99);
+    line('all edits of the show', ms(median), ms(late), '', `${(median / plain).toFixed(1)} x`);
+    line('longest task of an edit of the house', '', ms(slice));
     line(
       '  against a frame, and 50 ms',
       `${(median / FRAME).toFixed(2)}`,
       `${(late / SLOWEST).toFixed(2)}`,
     );
-    if (!(median <= FRAME && late <= SLOWEST)) throw new Error('an edit takes too long');
+    if (!(median <= FRAME && late <= SLOWEST && slice <= SLOWEST))
+      throw new Error('an edit takes too long');
   } finally {
     await browser.close();
     await server.stop();

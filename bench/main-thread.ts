@@ -17,34 +17,39 @@ type TraceEvent = {
 const CATEGORIES = ['toplevel', 'blink.user_timing'];
 const MARK = 'edit ends';
 
+export type Work = {
+  readonly allMs: number;
+  /** The longest task: as long as that the page answers to no hand. */
+  readonly longestMs: number;
+};
+
 /** Tasks of the thread on which the mark was set, from the task with the mark in it. */
-const workAfterMark = (events: readonly TraceEvent[]): number => {
+const workAfterMark = (events: readonly TraceEvent[]): Work => {
   const mark = events.find(({ name }) => name === MARK);
   if (mark === undefined) throw new Error('the trace has no mark: the key came to no page');
-  return (
-    events
-      .filter(({ name, ph, pid, tid }) => {
-        return (
-          name === 'ThreadControllerImpl::RunTask' &&
-          ph === 'X' &&
-          pid === mark.pid &&
-          tid === mark.tid
-        );
-      })
-      .filter(({ ts, dur = 0 }) => ts + dur >= mark.ts)
-      .reduce((sum, { dur = 0 }) => sum + dur, 0) / 1000
-  );
+  const tasks = events
+    .filter(({ name, ph, pid, tid }) => {
+      return (
+        name === 'ThreadControllerImpl::RunTask' &&
+        ph === 'X' &&
+        pid === mark.pid &&
+        tid === mark.tid
+      );
+    })
+    .filter(({ ts, dur = 0 }) => ts + dur >= mark.ts)
+    .map(({ dur = 0 }) => dur / 1000);
+  return { allMs: tasks.reduce((sum, ms) => sum + ms, 0), longestMs: Math.max(...tasks) };
 };
 
 /**
- * ms of work from the first key that `act` sends until `forMs` later: all tasks of the main thread,
+ * Work from the first key that `act` sends until `forMs` later: all tasks of the main thread,
  * idle time left out. The page does nothing else in between, and no other program asks it anything.
  */
 export const mainThreadWork = async (
   page: Page,
   act: () => Promise<void>,
   forMs: number,
-): Promise<number> => {
+): Promise<Work> => {
   const browser = page.context().browser();
   if (browser === null) throw new Error('the page has no browser to trace');
   await page.evaluate((name) => {

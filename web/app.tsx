@@ -16,9 +16,10 @@ import { Wall } from './frame/wall.tsx';
 import { HangListPage } from './hang-list/hang-list-page.tsx';
 import type { Open } from './keeping/kept.ts';
 import { useKeeper, useKeeperState, useKeeping } from './keeping/use-keeper.ts';
-import { type Spoken, SpokenContext, useSpoken } from './language/use-tell.ts';
+import { type Spoken, SpokenContext, useSpoken, useTell } from './language/use-tell.ts';
 import { type InView, inView } from './reckoning/in-view.ts';
-import { type Reckoning, reckon } from './reckoning/reckon.ts';
+import type { Reckoning } from './reckoning/reckon.ts';
+import { useReckoning } from './reckoning/use-reckoning.ts';
 import { EditingContext, editingOf, type Work, WorkContext } from './reckoning/use-work.ts';
 import { SelfCheckNotice } from './self-check/self-check-notice.tsx';
 import { useSelfChecks } from './self-check/use-checks.ts';
@@ -89,19 +90,6 @@ const useClock = (): number => {
     return () => clearInterval(timer);
   }, []);
   return nowMs;
-};
-
-const useReckoning = ({ house, show, state }: InView, clockMs: number) => {
-  const before = useRef<Reckoning | null>(null);
-  const [houseRaw, showRaw, stateRaw] = [house.document, show.document, state?.document ?? null];
-  const answer = useMemo(
-    () => reckon({ house: houseRaw, show: showRaw, state: stateRaw }, clockMs, before.current),
-    [houseRaw, showRaw, stateRaw, clockMs],
-  );
-  useEffect(() => {
-    if (answer.ok) before.current = answer.value;
-  }, [answer]);
-  return answer;
 };
 
 /**
@@ -180,7 +168,7 @@ const titleOf = (place: Place, { sets, house }: Reckoning): string => {
 const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView }) => {
   const keeper = useKeeper();
   const { place } = useAddress();
-  const answer = useReckoning(view, useClock());
+  const { answer, isBehind } = useReckoning(view, useClock());
   const reckoning = answer.ok ? answer.value : null;
   const [work, spoken] = useSpokenWork(reckoning, view);
   const houseNow = useRef(reckoning?.house ?? null);
@@ -214,7 +202,8 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
         <SpokenContext value={spoken}>
           <Frame isDemo={isDemo} title={titleOf(place, work)}>
             <TitleStrip open={open} view={view} ids={ids} setInHand={setInHand} />
-            <main>
+            <main aria-busy={isBehind}>
+              <Behind isBehind={isBehind} />
               <SelfCheckNotice place={place} />
               <SaveNotices documents={[view.show, view.house, view.state]} />
               <Wall setInHand={setInHand} onTake={takeSet} />
@@ -229,6 +218,14 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
       </EditingContext>
     </WorkContext>
   );
+};
+
+/** Seen only where it takes longer than a blink; the page says it is busy from the first. */
+const Behind = ({ isBehind }: { readonly isBehind: boolean }) => {
+  const tell = useTell();
+  return isBehind ? (
+    <p className="behind">{tell('Working the house out anew; figures are from before.')}</p>
+  ) : null;
 };
 
 /** A screen that failed is tried afresh when another is opened. */

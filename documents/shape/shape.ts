@@ -28,6 +28,16 @@ export type Place = {
  */
 export type ReadMemory = WeakMap<object, { readonly given: string; readonly read: unknown }>;
 
+const NOBODY = 'null';
+/** What stands behind the values, as text; it is asked once for every hang. */
+const givenTexts = new WeakMap<Provenance, string>();
+const givenText = (given: Provenance | null): string => {
+  if (given === null) return NOBODY;
+  const text = givenTexts.get(given) ?? JSON.stringify(given);
+  givenTexts.set(given, text);
+  return text;
+};
+
 export type Shape<T> = {
   readonly schema: JsonSchema;
   readonly standIn: T;
@@ -47,7 +57,7 @@ export const remembered = <T>(shape: Shape<T>): Shape<T> => ({
     if (memory === undefined || typeof value !== 'object' || value === null) {
       return shape.read(value, place);
     }
-    const given = JSON.stringify(place.given);
+    const given = givenText(place.given);
     const before = memory.get(value);
     if (before !== undefined && before.given === given) return before.read as T;
     const faultsBefore = faults.count();

@@ -26,10 +26,8 @@ export const assess = (
   state: HouseState | null,
   kept: (lineSet: LineSet) => SetAssessment | undefined = () => undefined,
 ): Assessment => {
-  const plantOf = plantsOnce();
-  const sets = house.lineSets.map(
-    (lineSet) => kept(lineSet) ?? setWith(plantOf, { house, show, state, lineSet }),
-  );
+  const assessOne = assessorOf(house, show, state);
+  const sets = house.lineSets.map((lineSet) => kept(lineSet) ?? assessOne(lineSet));
   return {
     sets,
     bricks: house.brickKinds.map(({ id }) => brickUse(id, house, sets)),
@@ -55,13 +53,23 @@ const brickUse = (
   };
 };
 
+/** Set after set of one house, for who does not do them all at once; plants are worked once. */
+export const assessorOf = (
+  house: House,
+  show: Show | null,
+  state: HouseState | null,
+): ((lineSet: LineSet) => SetAssessment) => {
+  const plantOf = plantsOnce();
+  return (lineSet) => setWith(plantOf, { house, show, state, lineSet });
+};
+
 /** One set alone, for a screen on which one item has changed. */
 export const assessSet = (
   house: House,
   show: Show | null,
   state: HouseState | null,
   lineSet: LineSet,
-): SetAssessment => setWith(plantsOnce(), { house, show, state, lineSet });
+): SetAssessment => assessorOf(house, show, state)(lineSet);
 
 type SetAsked = {
   readonly house: House;

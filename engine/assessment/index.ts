@@ -1,5 +1,5 @@
 export { type ArborRoom, arborRoomOf } from './arbor-room.ts';
-export { assess, assessSet } from './assess.ts';
+export { assess, assessorOf, assessSet } from './assess.ts';
 export type { HouseMoment, SetMoment } from './moments.ts';
 export {
   cueMoment,

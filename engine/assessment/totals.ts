@@ -36,7 +36,8 @@ export const totalsOf = (
   return {
     bays: house.bays.flatMap((bay) => {
       const inBay = sets.filter(({ lineSet }) => bay.sets.includes(lineSet.id));
-      return TOTAL_STATES.map((when) => bayTotalOf({ bay, house, inBay, when }));
+      const wire = wireOf(inBay, house);
+      return TOTAL_STATES.map((when) => bayTotalOf({ bay, house, inBay, when, wire }));
     }),
     wells: (['planned', 'bare'] as const).flatMap((when) => wellsOf(house, lined, when)),
     floors: house.galleries.flatMap((gallery) => [
@@ -76,9 +77,10 @@ type BayWork = {
   readonly house: House;
   readonly inBay: readonly SetAssessment[];
   readonly when: TotalState;
+  readonly wire: BayTotal['wire'];
 };
 
-const bayTotalOf = ({ bay, house, inBay, when }: BayWork): BayTotal => {
+const bayTotalOf = ({ bay, house, inBay, when, wire }: BayWork): BayTotal => {
   const got = gather();
   const onSteel = inBay.map((set): SetOnSteel => {
     const arbor = arborMassIn(set, when);
@@ -96,7 +98,7 @@ const bayTotalOf = ({ bay, house, inBay, when }: BayWork): BayTotal => {
     when,
     vertical: total === null ? blocked(needs) : reckoned(total.vertical),
     horizontal: total === null ? blocked(needs) : reckoned(total.horizontal),
-    wire: wireOf(inBay, house),
+    wire,
     moving: total === null ? blocked(needs) : movingOf(house, bay, onSteel),
   };
 };

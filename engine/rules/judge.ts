@@ -28,49 +28,72 @@ export const judge = (
   const { nowMs = null, memory = new WeakMap() } = options;
   const the: HouseCase = { house, show, state, assessment, nowMs };
   const ofHouse = HOUSE_RULES.flatMap((rule) => rule(the));
-  const ofSets = assessment.sets.map((set) => ({
-    id: set.lineSet.id,
-    missing: unknownOf(set),
-    opinions: opinionsOn(set, the, memory),
-  }));
-  const all = [...ofHouse, ...ofSets.flatMap(({ opinions }) => opinions)];
+  const ofSets = assessment.sets.map((set) => verdictOn(set, the, memory));
   return [
     ...findingsIn(ofHouse),
-    ...raiseUnknown(all.filter(isLack).filter(({ of }) => of === 'house')),
-    ...ofSets.flatMap(({ id, missing, opinions }) => [
-      ...findingsIn(opinions),
-      ...raiseUnknown([...missing, ...lacksOfSet(opinions)], id),
-    ]),
+    ...raiseUnknown([...lacksIn(ofHouse, 'house'), ...ofSets.flatMap((each) => each.ofHouse)]),
+    ...ofSets.flatMap(({ findings }) => findings),
   ];
 };
+
+/** Judges a set by itself into the memory, so that `judge` finds it done. */
+export const judgeAhead = (
+  set: SetAssessment,
+  of: Omit<SetCase, 'set'>,
+  memory: JudgeMemory,
+): void => {
+  memory.set(set, saidOf({ ...of, set }));
+};
+
+/** What a set comes to, and what it misses of the house. */
+type Verdict = { readonly findings: readonly Finding[]; readonly ofHouse: readonly Lack[] };
 
 /** What was said of a set by itself, and in which case. */
 type Said = {
   readonly of: SetCase;
   readonly standing: readonly Opinion[];
   readonly plan: readonly Opinion[];
+  readonly missing: readonly Lack[];
+  /** Where the other sets of the show add nothing. */
+  readonly alone: Verdict;
 };
 
 export type JudgeMemory = WeakMap<SetAssessment, Said>;
 
-const opinionsOn = (
+const verdictOn = (
   set: SetAssessment,
   { house, show, state, nowMs }: HouseCase,
   memory: JudgeMemory,
-): readonly Opinion[] => {
+): Verdict => {
   const of: SetCase = { house, show, state, set, nowMs };
   const before = memory.get(set);
   const said = before !== undefined && isSameCase(before.of, of) ? before : saidOf(of);
   memory.set(set, said);
   const among = AMONG_RULES.flatMap((rule) => rule({ ...of, show }));
-  return [...said.standing, ...among, ...said.plan];
+  return among.length === 0 ? said.alone : verdictOf(said, among);
 };
 
-const saidOf = (of: SetCase): Said => ({
-  of,
-  standing: STANDING_RULES.flatMap((rule) => rule(of)),
-  plan: PLAN_RULES.flatMap((rule) => rule(of)),
-});
+const saidOf = (of: SetCase): Said => {
+  const said = {
+    of,
+    standing: STANDING_RULES.flatMap((rule) => rule(of)),
+    plan: PLAN_RULES.flatMap((rule) => rule(of)),
+    missing: unknownOf(of.set),
+  };
+  return { ...said, alone: verdictOf(said, []) };
+};
+
+const verdictOf = (
+  { of, standing, plan, missing }: Omit<Said, 'alone'>,
+  among: readonly Opinion[],
+): Verdict => {
+  const opinions = [...standing, ...among, ...plan];
+  const lacks = [...missing, ...lacksIn(opinions, 'set')];
+  return {
+    findings: [...findingsIn(opinions), ...raiseUnknown(lacks, of.set.lineSet.id)],
+    ofHouse: lacksIn(opinions, 'house'),
+  };
+};
 
 const isSameCase = (one: SetCase, other: SetCase): boolean =>
   one.house === other.house &&
@@ -82,5 +105,5 @@ const isFinding = (opinion: Opinion): opinion is Finding => !isLack(opinion);
 
 const findingsIn = (opinions: readonly Opinion[]): readonly Finding[] => opinions.filter(isFinding);
 
-const lacksOfSet = (opinions: readonly Opinion[]): readonly Lack[] =>
-  opinions.filter(isLack).filter(({ of }) => of === 'set');
+const lacksIn = (opinions: readonly Opinion[], what: Lack['of']): readonly Lack[] =>
+  opinions.filter(isLack).filter(({ of }) => of === what);

@@ -1,5 +1,5 @@
 /** The way to the list of keys: a button to look for, and a question mark. */
-import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { lazy, memo, Suspense, useEffect, useRef, useState } from 'react';
 import { useAddress } from '../address/use-address.ts';
 import { useTell } from '../language/use-tell.ts';
 import { isTyping } from './is-typing.ts';
@@ -8,7 +8,7 @@ const KeyDialog = lazy(async () => ({
   default: (await import('./key-dialog.tsx')).KeyDialog,
 }));
 
-export const KeyCard = () => {
+export const KeyCard = memo(() => {
   const tell = useTell();
   const { place } = useAddress();
   const [isOpen, setOpen] = useState(false);
@@ -49,4 +49,5 @@ export const KeyCard = () => {
       ) : null}
     </>
   );
-};
+});
+KeyCard.displayName = 'KeyCard';

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { message } from '#texts';
 import { useTell } from '../language/use-tell.ts';
 import { LEVELS, type Level, type Light, useLight } from './light.ts';
@@ -21,7 +22,7 @@ const CHOICES: readonly Choice[] = [
 const keyOf = ({ theme, level }: Light): string => (theme === 'day' ? 'day' : `dim ${level}`);
 
 /** The light of the page, for the wings. */
-export const LightChoice = () => {
+export const LightChoice = memo(() => {
   const tell = useTell();
   const [light, setLight] = useLight();
   return (
@@ -42,4 +43,5 @@ export const LightChoice = () => {
       </select>
     </label>
   );
-};
+});
+LightChoice.displayName = 'LightChoice';

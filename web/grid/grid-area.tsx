@@ -17,9 +17,13 @@ export const GridArea = ({ children }: { readonly children: ReactNode }) => {
     if (cell !== null) cell.tabIndex = 0;
   };
   useEffect(() => {
-    if (stop.current?.isConnected && isShown(stop.current)) return;
-    const cells = [...(area.current?.querySelectorAll<HTMLElement>('tbody [data-cell]') ?? [])];
-    setStop(cells.find(isShown) ?? null);
+    // Asked when the page is laid out anyway: earlier, the question would lay it out once more.
+    const frame = requestAnimationFrame(() => {
+      if (stop.current?.isConnected && isShown(stop.current)) return;
+      const cells = [...(area.current?.querySelectorAll<HTMLElement>('tbody [data-cell]') ?? [])];
+      setStop(cells.find(isShown) ?? null);
+    });
+    return () => cancelAnimationFrame(frame);
   });
   const press = (event: KeyboardEvent): void => {
     const cell = cellAt(event.target);

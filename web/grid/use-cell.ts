@@ -1,5 +1,5 @@
 /** A cell that is typed into: idle, or being edited; a refused text stays to be mended. */
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useRef, useState } from 'react';
 import type { Refusal } from '#outcome';
 import { moveFrom, type Way } from './moves.ts';
 
@@ -23,22 +23,20 @@ const isLetter = ({ key, ctrlKey, metaKey, altKey }: KeyboardEvent): boolean =>
 export const useCell = ({ text, take }: CellParts) => {
   const ref = useRef<HTMLTableCellElement>(null);
   const [edit, setEdit] = useState(IDLE);
-  // Where to go once the cell is idle again; null leaves the focus alone.
-  const leave = useRef<Way | 'stay' | null>(null);
-  useEffect(() => {
-    if (edit.draft !== null || leave.current === null) return;
-    const way = leave.current;
-    leave.current = null;
-    ref.current?.focus();
-    if (ref.current !== null && way !== 'stay') moveFrom(ref.current, way);
-  }, [edit]);
+  // While the focus leaves the field, what the field says of it is no news.
+  const isLeaving = useRef<boolean>(false);
 
   const begin = (draft: string): void => setEdit({ draft, refusals: [] });
+  /** Null leaves the focus alone. It goes first: a field that goes with the focus is costly. */
   const end = (way: Way | 'stay' | null): void => {
-    leave.current = way;
+    const cell = ref.current;
+    isLeaving.current = true;
+    if (cell !== null && way !== null && (way === 'stay' || !moveFrom(cell, way))) cell.focus();
+    isLeaving.current = false;
     setEdit(IDLE);
   };
   const commit = (draft: string, way: Way | 'stay' | null): void => {
+    if (isLeaving.current) return;
     const refusals = draft === text ? [] : take(draft);
     if (refusals.length === 0) end(way);
     else setEdit({ draft, refusals });

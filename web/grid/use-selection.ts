@@ -10,6 +10,7 @@ import {
   type MouseEvent,
   type PointerEvent,
   type RefObject,
+  useCallback,
   useEffect,
   useMemo,
   useRef,
@@ -182,10 +183,10 @@ export const useSelection = (shown: Shown): readonly [Choosing, Handlers] => {
     const place = hand.current;
     return range ?? (place === null ? null : rangeOf({ from: place, to: place }, shown));
   };
-  const pick = (next: boolean): void => {
+  const pick = useCallback((next: boolean): void => {
     setPicking(next);
     if (next) choose(null);
-  };
+  }, []);
   const focus = (place: Place | null): void => focusIn(area.current, place);
   const inHand = (): Place | null => hand.current;
   return [

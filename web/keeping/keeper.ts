@@ -39,6 +39,9 @@ export type KeeperParts = {
 /** Long enough that typing a number is one save, short enough that nobody waits for it. */
 const REST_MS = 400;
 const RETRY_MS = [1500, 3000, 6000, 12_000] as const;
+/** Long enough that the edit is on the screen before it is written down beside it. */
+const DRAFT_MS = 60;
+const DRAFT = 'draft of all';
 const UNHEARD_MAX = 8;
 const WHY_MAX = 200;
 const REMARK_MAX = 200;
@@ -166,6 +169,7 @@ export class Keeper {
   flush = (leaving: boolean): void => {
     if (this.#state.phase !== 'open') return;
     for (const id of Object.keys(this.#state.documents)) void this.#send(id, leaving);
+    this.#keepOnDevice();
   };
 
   #load = async (): Promise<void> => {
@@ -185,8 +189,18 @@ export class Keeper {
   };
 
   #change = (next: Open): void => {
-    const keptOnDevice = this.#parts.drafts.write(next.databases.inHand, draftOf(next));
-    this.#show({ ...next, keptOnDevice });
+    this.#show(next);
+    this.#timers.get(DRAFT)?.();
+    this.#timers.set(DRAFT, this.#parts.later(this.#keepOnDevice, DRAFT_MS));
+  };
+
+  /** After what was edited is on the screen: to write a whole document down takes its time. */
+  #keepOnDevice = (): void => {
+    const state = this.#state;
+    this.#timers.get(DRAFT)?.();
+    if (state.phase !== 'open') return;
+    const keptOnDevice = this.#parts.drafts.write(state.databases.inHand, draftOf(state));
+    if (keptOnDevice !== state.keptOnDevice) this.#show({ ...state, keptOnDevice });
   };
 
   #held = (id: string): Kept | undefined =>

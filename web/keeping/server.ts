@@ -1,6 +1,7 @@
 /** The server's answers, as far as the screens ask. Nothing here decides anything. */
 import type { Refusal } from '#outcome';
 import type { SelfCheckRecord } from '#selfcheck';
+import { message, type Names } from '#texts';
 import type { JsonObject } from './json.ts';
 
 export type DocumentKind = 'house' | 'show' | 'state';
@@ -61,7 +62,20 @@ export class ServerFault extends Error {
   }
 }
 
-const UNREACHED = 'The server was not reached.';
+const UNREACHED = message('The server was not reached.');
+const ANSWERED = message('The server answered {status}.');
+
+const answered = (status: number): string => ANSWERED.replace('{status}', `${status}`);
+
+/** What to say of a fault: a sentence of ours with its names, or `{title}`, which is another's. */
+export const faultText = (fault: unknown): { readonly text: string; readonly names: Names } => {
+  const title = fault instanceof Error ? fault.message : String(fault);
+  const status = fault instanceof ServerFault ? fault.status : null;
+  if (status !== null && title === answered(status)) return { text: ANSWERED, names: { status } };
+  return title === UNREACHED
+    ? { text: UNREACHED, names: {} }
+    : { text: '{title}', names: { title } };
+};
 
 const ask = async <T>(path: string, init?: RequestInit): Promise<T> => {
   const response = await fetch(path, init).catch(() => null);
@@ -72,7 +86,7 @@ const ask = async <T>(path: string, init?: RequestInit): Promise<T> => {
 
 const titleOf = async (response: Response): Promise<string> => {
   const body = (await response.json().catch(() => null)) as { readonly title?: string } | null;
-  return body?.title ?? `The server answered ${response.status}.`;
+  return body?.title ?? answered(response.status);
 };
 
 const withBody = (method: string, body: unknown): RequestInit => ({
@@ -97,7 +111,7 @@ const save: Server['save'] = async ({ id, ...sent }, { leaving } = { leaving: fa
   return {
     outcome: 'refused',
     refusals: body.refusals ?? [],
-    title: body.title ?? `The server answered ${response.status}.`,
+    title: body.title ?? answered(response.status),
   };
 };
 
@@ -143,7 +157,7 @@ export const shelve = async (id: string, shelving: Shelving): Promise<readonly R
     readonly refusals?: readonly Refusal[];
   };
   if (body.refusals !== undefined) return body.refusals;
-  throw new ServerFault(response.status, body.title ?? `The server answered ${response.status}.`);
+  throw new ServerFault(response.status, body.title ?? answered(response.status));
 };
 
 export const askSelfCheck = (): Promise<SelfCheckRecord> => ask('/api/self-check');

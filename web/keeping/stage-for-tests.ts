@@ -9,7 +9,9 @@ import { ServerFault } from './server.ts';
 export const SHOW = 'show:vell';
 export const FIRST: JsonObject = { name: 'Vell', hangs: [{ set: '5', mass: '60 lb' }] };
 
-type Net = Record<'isUp' | 'losesAnswers', boolean> & Record<'waiting', (() => void)[]>;
+type Waiting = { readonly call: () => void; readonly milliseconds: number };
+
+type Net = Record<'isUp' | 'losesAnswers', boolean> & Record<'waiting', Waiting[]>;
 
 /** A server with one document, and the network before it. */
 const oneServer = () => {
@@ -73,15 +75,18 @@ export const stage = () => {
     setItem: (key: string, text: string) => void box.set(key, text),
   };
   const open = async (): Promise<Keeper> => {
+    // A page that is left has written its draft: it lived longer than that takes.
+    for (const { call, milliseconds } of net.waiting) if (milliseconds < 100) call();
     net.waiting = [];
     const keeper = new Keeper({
       server,
       drafts: draftBox(storage),
       savedBy: () => 'deck rail 1',
-      later: (call) => {
-        net.waiting.push(call);
+      later: (call, milliseconds) => {
+        const due = { call, milliseconds };
+        net.waiting.push(due);
         return () => {
-          net.waiting = net.waiting.filter((each) => each !== call);
+          net.waiting = net.waiting.filter((each) => each !== due);
         };
       },
     });
@@ -91,7 +96,7 @@ export const stage = () => {
   const turn = async (): Promise<void> => {
     const due = net.waiting;
     net.waiting = [];
-    for (const call of due) call();
+    for (const { call } of due) call();
     await new Promise((resolve) => setTimeout(resolve, 0));
   };
   return { net, open, turn, ...rest };

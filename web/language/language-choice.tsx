@@ -1,8 +1,9 @@
 /** A plain list of the languages, each by its own name. */
+import { memo } from 'react';
 import { LANGUAGES, languageOf } from '#texts';
 import { useSpoken, useTell } from './use-tell.ts';
 
-export const LanguageChoice = () => {
+export const LanguageChoice = memo(() => {
   const { language, choose } = useSpoken();
   const tell = useTell();
   return (
@@ -17,4 +18,5 @@ export const LanguageChoice = () => {
       </select>
     </label>
   );
-};
+});
+LanguageChoice.displayName = 'LanguageChoice';

@@ -5,7 +5,7 @@ import kestlemere from '../../examples/kestlemere/house.json' with { type: 'json
 import record from '../../examples/kestlemere/state.json' with { type: 'json' };
 import { withMass, withoutHang, writtenHang } from '../editing/show-edits.ts';
 import type { Json, JsonObject } from '../keeping/json.ts';
-import { type Documents, type Reckoning, reckon } from './reckon.ts';
+import { type Documents, type Reckoning, reckon, reckonInSteps } from './reckon.ts';
 
 const DOCUMENTS: Documents = {
   house: kestlemere as JsonObject,
@@ -18,6 +18,16 @@ const reckoned = (documents: Documents, before: Reckoning | null = null): Reckon
   const answer = reckon(documents, CLOCK_MS, before);
   if (!answer.ok) throw new Error(JSON.stringify(answer.error));
   return answer.value;
+};
+
+/** The same, a step at a time; `turns` is how often the page could breathe. */
+const inSteps = (documents: Documents, before: Reckoning | null) => {
+  const steps = reckonInSteps(documents, CLOCK_MS, before);
+  let turns = 0;
+  let step = steps.next();
+  for (; step.done !== true; step = steps.next()) turns += 1;
+  if (!step.value.ok) throw new Error(JSON.stringify(step.value.error));
+  return { turns, reckoning: step.value.value };
 };
 
 const SEED = 20_262;
@@ -98,6 +108,28 @@ describe('reckon', () => {
       }),
       { seed: SEED, numRuns: 12 },
     );
+  });
+
+  it('says the same in steps, of which there is one for each set and one more', () => {
+    const before = reckoned(DOCUMENTS);
+    const changed = edited(DOCUMENTS, { set: '5', what: 'house', pounds: 90 });
+    const { turns, reckoning } = inSteps(changed, before);
+    const fresh = reckoned(structuredClone(changed));
+    expect(turns).toBe(46);
+    expect(reckoning.findings).toEqual(fresh.findings);
+    expect(reckoning.findings).not.toEqual(before.findings);
+    expect(reckoning.assessment.totals).toEqual(fresh.assessment.totals);
+    expect(reckoning.sets.map(({ findings }) => findings)).toEqual(
+      fresh.sets.map(({ findings }) => findings),
+    );
+  });
+
+  it('refuses in steps what it refuses at once', () => {
+    const wrong = { ...DOCUMENTS, house: { ...DOCUMENTS.house, lineSets: 3 } };
+    expect(reckonInSteps(wrong, CLOCK_MS).next()).toMatchObject({
+      done: true,
+      value: { ok: false, error: { document: 'house' } },
+    });
   });
 
   it('says that nothing is recorded where there is no record', () => {

@@ -3,12 +3,12 @@
  * findings out. A set whose documents did not change keeps its old value, so that a screen with
  * 120 rows draws one row again and not 120.
  */
-import { type Assessment, assess, type SetAssessment } from '#assessment';
+import { type Assessment, assess, assessorOf, type SetAssessment } from '#assessment';
 import { readHouseValue } from '#documents';
 import type { Finding } from '#findings';
 import type { House, LineSet } from '#house';
 import type { Refusal } from '#outcome';
-import { type JudgeMemory, judge, momentToJudge } from '#rules';
+import { type JudgeMemory, judge, judgeAhead, momentToJudge } from '#rules';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
 import { writtenHang } from '../editing/show-edits.ts';
@@ -49,24 +49,28 @@ export type NotUnderstood = {
   readonly refusals: readonly Refusal[];
 };
 
-export type ReckonAnswer =
-  | { readonly ok: true; readonly value: Reckoning }
-  | { readonly ok: false; readonly error: NotUnderstood };
+type Failed = { readonly ok: false; readonly error: NotUnderstood };
 
-const failed = (
-  document: NotUnderstood['document'],
-  refusals: readonly Refusal[],
-): ReckonAnswer => ({ ok: false, error: { document, refusals } });
+export type ReckonAnswer = { readonly ok: true; readonly value: Reckoning } | Failed;
+
+const failed = (document: NotUnderstood['document'], refusals: readonly Refusal[]): Failed => ({
+  ok: false,
+  error: { document, refusals },
+});
 
 /** What the rules said of sets that have not changed since. */
 const judged: JudgeMemory = new WeakMap();
 
-/** All documents through the engine. `before` is the last answer for the same house, if any. */
-export const reckon = (
-  documents: Documents,
-  clockMs: number,
-  before: Reckoning | null = null,
-): ReckonAnswer => {
+type Read = {
+  readonly house: House;
+  readonly show: Show;
+  readonly record: HouseState | null;
+  readonly nowMs: number;
+};
+
+type ReadAnswer = { readonly ok: true; readonly value: Read } | Failed;
+
+const readAll = (documents: Documents, clockMs: number, before: Reckoning | null): ReadAnswer => {
   const house = houseOf(documents.house, before);
   if (!house.ok) return failed('house', house.error);
   const show = readShowOnce(documents.show, house.value);
@@ -74,15 +78,23 @@ export const reckon = (
   const state = documents.state && readStateOnce(documents.state, house.value);
   if (state !== null && !state.ok) return failed('state', state.error);
   const record = state === null ? null : state.value.state;
-  const assessment = assess(house.value, show.value.show, record, keptFrom(documents, before));
   const nowMs = momentToJudge(house.value, record, clockMs);
-  const findings = judge(house.value, show.value.show, record, assessment, {
-    nowMs,
-    memory: judged,
-  });
+  return { ok: true, value: { house: house.value, show: show.value.show, record, nowMs } };
+};
+
+type Kept = (lineSet: LineSet) => SetAssessment | undefined;
+
+const reckonWith = (
+  documents: Documents,
+  { house, show, record, nowMs }: Read,
+  before: Reckoning | null,
+  kept: Kept,
+): ReckonAnswer => {
+  const assessment = assess(house, show, record, kept);
+  const findings = judge(house, show, record, assessment, { nowMs, memory: judged });
   const value: Reckoning = {
-    house: house.value,
-    show: show.value.show,
+    house,
+    show,
     state: record,
     documents,
     assessment,
@@ -93,6 +105,42 @@ export const reckon = (
   };
   return { ok: true, value: { ...value, sets: setsOf(value, before) } };
 };
+
+/** All documents through the engine. `before` is the last answer for the same house, if any. */
+export const reckon = (
+  documents: Documents,
+  clockMs: number,
+  before: Reckoning | null = null,
+): ReckonAnswer => {
+  const read = readAll(documents, clockMs, before);
+  if (!read.ok) return read;
+  return reckonWith(documents, read.value, before, keptFrom(documents, before));
+};
+
+/**
+ * The same in small steps, for a change that touches every set: between them the page can answer
+ * to the hand.
+ */
+export function* reckonInSteps(
+  documents: Documents,
+  clockMs: number,
+  before: Reckoning | null = null,
+): Generator<undefined, ReckonAnswer> {
+  const read = readAll(documents, clockMs, before);
+  if (!read.ok) return read;
+  yield;
+  const { house, show, record, nowMs } = read.value;
+  const kept = keptFrom(documents, before);
+  const assessOne = assessorOf(house, show, record);
+  const done = new Map<LineSet, SetAssessment>();
+  for (const lineSet of house.lineSets) {
+    const set = kept(lineSet) ?? assessOne(lineSet);
+    judgeAhead(set, { house, show, state: record, nowMs }, judged);
+    done.set(lineSet, set);
+    yield;
+  }
+  return reckonWith(documents, read.value, before, (lineSet) => done.get(lineSet));
+}
 
 const houseOf = (raw: JsonObject, before: Reckoning | null) => {
   if (before !== null && before.documents.house === raw) {

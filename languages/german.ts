@@ -3,6 +3,7 @@
  * before anybody works by it.
  */
 import catalogue from './german.json' with { type: 'json' };
+import { TOLD } from './told/index.ts';
 import { tongueOf } from './tongue-of.ts';
 
-export const german = tongueOf({ language: 'de', texts: catalogue });
+export const german = tongueOf({ language: 'de', texts: catalogue, told: TOLD });

@@ -54,9 +54,11 @@ const readMessage = (text: string): string | Plural => {
 export const tongueOf = ({
   language,
   texts,
+  told = [],
 }: {
   readonly language: string;
   readonly texts: Readonly<Record<string, string>>;
+  readonly told?: readonly string[];
 }): Tongue => ({
   language,
   decimalMark: decimalMarkOf(language),
@@ -68,4 +70,5 @@ export const tongueOf = ({
       .filter(([, text]) => text !== '')
       .map(([key, text]) => [key, readMessage(text)]),
   ),
+  told,
 });

@@ -1,5 +1,6 @@
 export { LANGUAGES, type Language, languageOf } from './languages.ts';
 export { inVoice, message, type Names, phrase, phraseCount, pluralKey } from './phrase.ts';
+export { told, toldEach, toldRuns } from './told.ts';
 export {
   heavySide,
   imbalanceWords,

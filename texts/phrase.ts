@@ -3,6 +3,7 @@
  * house, and a tongue has a sentence of its own for it. Names that people gave are never turned.
  */
 import { assert } from '#outcome';
+import { saidIn } from './told.ts';
 import { inUkWords } from './uk-words.ts';
 import type { Plural, Voice } from './voice.ts';
 
@@ -30,7 +31,7 @@ export const inVoice = (voice: Voice, text: string): string => {
   if (tongue === undefined) return words === 'US' ? text : inUkWords(text);
   const said = Object.hasOwn(tongue.texts, text) ? tongue.texts[text] : undefined;
   assert(!isPlural(said), `"${text}" is said without a number`);
-  return said ?? text;
+  return said ?? saidIn(tongue, text) ?? text;
 };
 
 /** One whole sentence, `{name}` by `{name}`. */

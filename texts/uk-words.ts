@@ -6,8 +6,9 @@ const UK_WORDS: readonly (readonly [us: string, uk: string])[] = [
   ['spreader plates', 'spreaders'],
   ['spreader plate', 'spreader'],
   ['tension block', 'tension pulley'],
-  // A chain, whatever a height is called.
+  // A chain, and lengths of lines, whatever a height is called.
   ['trim chain', 'trim chain'],
+  ['trims of the lines', 'trims of the lines'],
   ['plaster line', 'setting line'],
   ['pipe weight', 'bar weight'],
   ['lift lines', 'suspension wires'],
@@ -27,6 +28,7 @@ const UK_WORDS: readonly (readonly [us: string, uk: string])[] = [
   ['brick', 'weight'],
   ['trims', 'deads'],
   ['trim', 'dead'],
+  ['strike it', 'get it out'],
   ['strike', 'get-out'],
   ['deck', 'stage'],
 ];

@@ -20,6 +20,8 @@ export type Tongue = {
   readonly date: string;
   /** By its English text. */
   readonly texts: Readonly<Record<string, string | Plural>>;
+  /** English texts of the engine among them, whose holes the engine fills itself. */
+  readonly told?: readonly string[] | undefined;
 };
 
 /** A house is one. Without a tongue it speaks English. */

@@ -95,10 +95,13 @@ const inSource = (source: Source): readonly Message[] => {
 
 const says = ({ path }: Source): boolean =>
   isProgram(path) &&
-  !/^(tools|build|texts|languages)\//.test(path) &&
+  !/^(tools|build|texts)\//.test(path) &&
+  (!path.startsWith('languages/') || path.startsWith('languages/told/')) &&
   !/\/example-[^/]+$/.test(path);
 
-const hasWords = ({ text }: Message): boolean => /\p{L}/u.test(text.replace(/\{\w+\}/g, ''));
+/** A language has quotes of its own, as it has words. */
+const hasWords = ({ text }: Message): boolean =>
+  /[\p{L}\u201C]/u.test(text.replace(/\{\w+\}/g, ''));
 
 export const messagesIn = (sources: readonly Source[]): readonly Message[] => {
   const all = [

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Json, JsonObject } from '#documents';
+import type { Voice } from '#texts';
 import { hasWords } from './field-words.ts';
 import { sayDifference } from './say-difference.ts';
 
@@ -11,7 +12,7 @@ const open = (file: string): JsonObject =>
   JSON.parse(readFileSync(join(examples, file), 'utf8')) as JsonObject;
 
 /** `Heading: words`, as the command line prints them. */
-const said = (before: JsonObject, after: JsonObject, house: { words: 'US' | 'UK' } = US) =>
+const said = (before: JsonObject, after: JsonObject, house: Voice = US) =>
   sayDifference(before, after, house).flatMap(({ heading, lines }) =>
     lines.map(({ words }) => `${heading}: ${words}`),
   );
@@ -133,6 +134,29 @@ describe('the difference in words', () => {
     const of = (list: Json): JsonObject => ({ format: 'counterpoise-show', hangs: list });
     expect(said(of(hangs), of(hangs.toReversed()))).toEqual([
       'The show: order of hangs 2, 1; was 1, 2',
+    ]);
+  });
+
+  it('speaks another language whole, with its decimal mark, and leaves names alone', () => {
+    const texts = {
+      mass: 'Masse',
+      basis: 'Grundlage',
+      weighed: 'gewogen',
+      estimated: 'geschätzt',
+      '{what} of {whole}': '{what} von {whole}',
+      '{now}, was {old}': '{now}, war {old}',
+      'Set {id}, {name}': 'Zug {id}, {name}',
+      '{number} on set {set}': '{number} an Zug {set}',
+      Cue: 'Stichwort',
+      'taken away': 'weggenommen',
+    };
+    const tongue = { language: 'de', decimalMark: ',', months: [], date: '', texts } as const;
+    const before = flat({ value: '300 lb', basis: 'estimated' });
+    const after = flat({ value: '310.5 lb', basis: 'weighed' }, { cues: [] });
+    expect(said(before, after, { words: 'US', tongue })).toEqual([
+      'Zug 11, Dining room: Masse von Dining room flat 310,5 lb, war 300 lb; ' +
+        'Grundlage gewogen, war geschätzt',
+      'Stichwort 13 an Zug 9: weggenommen',
     ]);
   });
 

@@ -4,12 +4,12 @@
  * document stands beside it.
  */
 import type { Json, JsonObject } from '#documents';
-import { inVoice, type Voice } from '#texts';
+import { inVoice, message, phrase, type Voice } from '#texts';
 import { type ChangedPlace, changedPlaces, isMeasured } from './changed-places.ts';
 import { field, isList, isObject } from './json.ts';
 import { changeWords, fateOf, fateWords, labelAt, leafLines } from './say-place.ts';
 import { keysOf, pathWords, type Spot, spotKey } from './spot.ts';
-import type { Translate } from './value-words.ts';
+import { keyWords } from './value-words.ts';
 
 export type DifferenceLine = {
   readonly key: string;
@@ -37,11 +37,10 @@ export const sayDifference = (
   after: JsonObject,
   voice: Voice,
 ): readonly DifferenceGroup[] => {
-  const say: Translate = (ours) => inVoice(voice, ours);
   const groups = new Map<string, { subject: Subject; lines: DifferenceLine[] }>();
   for (const place of changedPlaces(before, after)) {
-    const subject = subjectOf(place.spot, { before, after, say });
-    const line = lineOf(place, subject, { before, after, say });
+    const subject = subjectOf(place.spot, { before, after, voice });
+    const line = lineOf(place, subject, { before, after, voice });
     const group = groups.get(subject.key);
     if (group === undefined) groups.set(subject.key, { subject, lines: [line] });
     else group.lines.push(line);
@@ -54,7 +53,7 @@ export const sayDifference = (
   }));
 };
 
-type Both = { readonly before: JsonObject; readonly after: JsonObject; readonly say: Translate };
+type Both = { readonly before: JsonObject; readonly after: JsonObject; readonly voice: Voice };
 
 type Subject = {
   readonly key: string;
@@ -67,50 +66,56 @@ type Subject = {
 const SETS: readonly string[] = ['hangs', 'lineSets', 'sets', 'keptEmpty'];
 
 const PARTS: Readonly<Record<string, string>> = {
-  brickKinds: 'Brick kind',
-  galleries: 'Gallery',
-  rails: 'Rail',
-  bays: 'Bay',
-  loftWells: 'Loft well',
-  eyes: 'Eye',
-  keepOuts: 'Keep-out',
-  openings: 'Opening in the deck',
-  equipment: 'Aid',
-  setTypes: 'Set type',
-  cues: 'Cue',
+  brickKinds: message('Brick kind'),
+  galleries: message('Gallery'),
+  rails: message('Rail'),
+  bays: message('Bay'),
+  loftWells: message('Loft well'),
+  eyes: message('Eye'),
+  keepOuts: message('Keep-out'),
+  openings: message('Opening in the deck'),
+  equipment: message('Aid'),
+  setTypes: message('Set type'),
+  cues: message('Cue'),
 };
 
 const WHOLE_PARTS: Readonly<Record<string, string>> = {
-  stage: 'Stage',
-  rules: 'House rules',
-  spreader: 'Spreader plates',
+  stage: message('Stage'),
+  rules: message('House rules'),
+  spreader: message('Spreader plates'),
 };
 
 const KINDS: Readonly<Record<string, string>> = {
-  'counterpoise-house': 'The house',
-  'counterpoise-show': 'The show',
-  'counterpoise-state': 'The record',
+  'counterpoise-house': message('The house'),
+  'counterpoise-show': message('The show'),
+  'counterpoise-state': message('The record'),
 };
 
 const subjectOf = (spot: Spot, both: Both): Subject => {
-  const { after, say } = both;
+  const { after, voice } = both;
   const [first, second] = spot;
   const list = first?.of === 'field' ? first.name : '';
   const key = second?.of === 'entry' ? second.key : second?.of === 'field' ? second.name : null;
   if (key !== null && SETS.includes(list)) {
     const hung = list === 'hangs' ? nameAt(spot.slice(0, 2), both) : undefined;
-    const heading = `${say('Set')} ${key}${hung === undefined ? '' : `, ${hung}`}`;
+    const heading =
+      hung === undefined
+        ? phrase(voice, 'Set {id}', { id: key })
+        : phrase(voice, 'Set {id}, {name}', { id: key, name: hung });
     return { key: `set ${key}`, heading, set: key, steps: 2 };
   }
   const part = PARTS[list];
   if (key !== null && part !== undefined && (second?.of === 'entry' || list !== 'cues')) {
-    const name = nameAt(spot.slice(0, 2), both) ?? key;
-    return { key: `${list} ${key}`, heading: `${say(part)} ${name}`, set: null, steps: 2 };
+    const called = list === 'cues' ? keyWords(key, voice) : key;
+    const name = nameAt(spot.slice(0, 2), both) ?? called;
+    const heading = `${inVoice(voice, part)} ${name}`;
+    return { key: `${list} ${key}`, heading, set: null, steps: 2 };
   }
   const whole = WHOLE_PARTS[list];
-  if (whole !== undefined) return { key: list, heading: say(whole), set: null, steps: 1 };
-  const kind = KINDS[String(field(after, 'format'))] ?? 'The document';
-  return { key: '', heading: say(kind), set: null, steps: 0 };
+  if (whole !== undefined)
+    return { key: list, heading: inVoice(voice, whole), set: null, steps: 1 };
+  const kind = KINDS[String(field(after, 'format'))] ?? message('The document');
+  return { key: '', heading: inVoice(voice, kind), set: null, steps: 0 };
 };
 
 const valueAt = (root: Json, spot: Spot): Json | undefined =>
@@ -131,8 +136,8 @@ const nameAt = (spot: Spot, { before, after }: Both): string | undefined => {
 
 const lineOf = (place: ChangedPlace, subject: Subject, both: Both): DifferenceLine => {
   const { spot } = place;
-  const { say } = both;
-  const label = labelAt(spot, subject.steps, say, (at) => nameAt(at, both));
+  const { voice } = both;
+  const label = labelAt(spot, subject.steps, voice, (at) => nameAt(at, both));
   const whole = { key: spotKey(spot), spot, path: label.isCovered ? null : pathWords(spot) };
   const fate = fateOf(place);
   const thing = place.after ?? place.before;
@@ -141,24 +146,24 @@ const lineOf = (place: ChangedPlace, subject: Subject, both: Both): DifferenceLi
     return {
       ...whole,
       words: wordsOfThing(place, label.words, both),
-      details: leafLines(thing, spot, spot.length, say),
+      details: leafLines(thing, spot, spot.length, voice),
     };
   }
   const name = label.words === '' ? '' : `${label.words} `;
-  return { ...whole, words: `${name}${changeWords(place, say)}`, details: [] };
+  return { ...whole, words: `${name}${changeWords(place, voice)}`, details: [] };
 };
 
 /** A thing that came or went: what hangs on a set, a cue, a brick kind, an item. */
 const wordsOfThing = (place: ChangedPlace, label: string, both: Both): string => {
-  const { say } = both;
+  const { voice } = both;
   const { spot } = place;
   const fate = fateOf(place) === 'added' ? 'added' : 'gone';
   const list = spot[0]?.of === 'field' ? spot[0].name : '';
   if (list === 'hangs' && spot.length === 2) {
     const name = nameAt(spot, both) ?? '';
     return fate === 'added'
-      ? `${name} ${say('hangs here; nothing hung here before')}`
-      : `${say('nothing hangs here;')} ${name} ${say('hung here before')}`;
+      ? phrase(voice, '{name} hangs here; nothing hung here before', { name })
+      : phrase(voice, 'nothing hangs here; {name} hung here before', { name });
   }
-  return `${label === '' ? '' : `${label} `}${fateWords(fate, say)}`;
+  return fateWords(fate, label, voice);
 };

@@ -2,11 +2,13 @@
 
 import type { Json, JsonObject } from '#documents';
 import { unreachable } from '#outcome';
+import { inVoice, phrase, type Voice } from '#texts';
 import { type ChangedPlace, isMeasured } from './changed-places.ts';
+import { chosenWords } from './chosen-words.ts';
 import { namesItsFields, spaced, stepWords } from './field-words.ts';
 import { field, isList, isObject, isSame } from './json.ts';
 import { inEntry, inField, keysOf, type Spot, type Step } from './spot.ts';
-import { besidesOf, figureWords, groundsWords, type Translate, valueWords } from './value-words.ts';
+import { besidesOf, figureWords, groundsWords, keyWords, valueWords } from './value-words.ts';
 
 /** The steps below what a line is about, as `mass of Dining room flat`. */
 type Label = { readonly words: string; readonly isCovered: boolean };
@@ -24,7 +26,7 @@ const listAbove = (spot: Spot, index: number): string | undefined => {
 export const labelAt = (
   spot: Spot,
   from: number,
-  say: Translate,
+  voice: Voice,
   names: (spot: Spot) => string | undefined,
 ): Label => {
   let isCovered = true;
@@ -37,14 +39,34 @@ export const labelAt = (
     const said = stepWords(step, spot[index - 1], listAbove(spot, index));
     if (said === null) isCovered = false;
     const { ours, name } = said ?? { ours: spaced(nameOf(step) ?? '') };
-    const known = step.of === 'entry' ? (names(spot.slice(0, index + 1)) ?? name) : name;
-    const words = [ours === '' ? '' : say(ours), known ?? ''].filter((each) => each !== '');
+    const called =
+      step.of === 'entry' ? names(spot.slice(0, index + 1)) : basisIn(spot, index, voice);
+    const words = [ours === '' ? '' : inVoice(voice, ours), called ?? name ?? ''].filter(
+      (each) => each !== '',
+    );
     return words.length === 0 ? [] : [words.join(' ')];
   });
-  return { words: parts.toReversed().join(` ${say('of')} `), isCovered };
+  const words = parts.reduce(
+    (whole, what) => (whole === '' ? what : phrase(voice, '{what} of {whole}', { what, whole })),
+    '',
+  );
+  return { words, isCovered };
 };
 
-const fieldNameOf = (spot: Spot): string => spot.flatMap((step) => nameOf(step) ?? []).at(-1) ?? '';
+/** The tolerance of what is weighed: its name is one of our words. */
+const basisIn = (spot: Spot, index: number, voice: Voice): string | undefined => {
+  const basis = nameOf(spot[index]) ?? '';
+  const isBasis = nameOf(spot[index - 1]) === 'toleranceByBasis' && voice.tongue !== undefined;
+  return isBasis ? chosenWords(voice, 'basis', basis) : undefined;
+};
+
+/** What is recorded of an item stands under the name of the item. */
+const fieldNameOf = (spot: Spot): string => {
+  const names = spot.flatMap((step) => nameOf(step) ?? []);
+  return names.length === 4 && names[0] === 'sets' && names[2] === 'items'
+    ? 'state'
+    : (names.at(-1) ?? '');
+};
 
 /** A bare figure is the same as one with nothing beside it. */
 const asMeasured = (value: Json | undefined): JsonObject | null => {
@@ -53,32 +75,46 @@ const asMeasured = (value: Json | undefined): JsonObject | null => {
 };
 
 /** What stands at the place now and what stood there, without its name. */
-export const changeWords = (place: ChangedPlace, say: Translate): string => {
+export const changeWords = (place: ChangedPlace, voice: Voice): string => {
   const { spot, before, after } = place;
   const name = fieldNameOf(spot);
   if (spot.at(-1)?.of === 'order') {
-    return `${valueWords(after, '', say)}; ${say('was')} ${valueWords(before, '', say)}`;
+    const [order, old] = [after, before].map((keys) =>
+      valueWords(nameOf(spot.at(-2)) === 'cues' ? cueKeys(keys, voice) : keys, '', voice),
+    );
+    return phrase(voice, '{now}; was {old}', { now: order ?? '', old: old ?? '' });
   }
   const [old, fresh] = [asMeasured(before), asMeasured(after)];
   const isFigure = isMeasured(before) || isMeasured(after);
-  if (isFigure && old !== null && fresh !== null) return figureChange(old, fresh, say);
-  const [now, then] = [valueWords(after, name, say), valueWords(before, name, say)];
-  return `${now}${isList(before) || isList(after) ? ';' : ','} ${say('was')} ${then}`;
+  if (isFigure && old !== null && fresh !== null) return figureChange(old, fresh, voice);
+  const [now, then] = [valueWords(after, name, voice), valueWords(before, name, voice)];
+  return isList(before) || isList(after)
+    ? phrase(voice, '{now}; was {old}', { now, old: then })
+    : phrase(voice, '{now}, was {old}', { now, old: then });
 };
 
-const figureChange = (old: JsonObject, fresh: JsonObject, say: Translate): string => {
-  const [now, then] = [figureWords(fresh, say), figureWords(old, say)];
-  const notWritten = say('not written');
+const cueKeys = (keys: Json | undefined, voice: Voice): Json | undefined =>
+  isList(keys) ? keys.map((key) => (typeof key === 'string' ? keyWords(key, voice) : key)) : keys;
+
+const figureChange = (old: JsonObject, fresh: JsonObject, voice: Voice): string => {
+  const [now, then] = [figureWords(fresh, voice), figureWords(old, voice)];
+  const notWritten = phrase(voice, 'not written');
   const figure =
     now === then
       ? now === null
         ? []
-        : [`${now} ${say('as before')}`]
-      : [`${now ?? notWritten}, ${say('was')} ${then ?? notWritten}`];
+        : [phrase(voice, '{now} as before', { now })]
+      : [
+          phrase(voice, '{now}, was {old}', {
+            now: now ?? notWritten,
+            old: then ?? notWritten,
+          }),
+        ];
   const besides = [...new Set([...besidesOf(fresh), ...besidesOf(old)])].flatMap((name) => {
     const [value, was] = [field(fresh, name), field(old, name)];
     if (isSame(value, was)) return [];
-    return [`${groundsWords(name, value, say)}, ${say('was')} ${valueWords(was, name, say)}`];
+    const said = groundsWords(name, value, voice);
+    return [phrase(voice, '{now}, was {old}', { now: said, old: valueWords(was, name, voice) })];
   });
   return [...figure, ...besides].join('; ');
 };
@@ -88,21 +124,21 @@ export const leafLines = (
   value: Json,
   spot: Spot,
   from: number,
-  say: Translate,
+  voice: Voice,
 ): readonly string[] => {
   const keys = isList(value) ? keysOf(value) : undefined;
   if (isList(value) && keys !== undefined && value.length > 0) {
     return value.flatMap((entry, index) =>
-      leafLines(entry, inEntry(spot, keys[index] ?? ''), from, say),
+      leafLines(entry, inEntry(spot, keys[index] ?? ''), from, voice),
     );
   }
   if (isObject(value) && !isMeasured(value)) {
     return Object.keys(value).flatMap((name) =>
-      leafLines(value[name] ?? null, inField(spot, name), from, say),
+      leafLines(value[name] ?? null, inField(spot, name), from, voice),
     );
   }
-  const { words } = labelAt(spot, from, say, () => undefined);
-  const said = valueWords(value, fieldNameOf(spot), say);
+  const { words } = labelAt(spot, from, voice, () => undefined);
+  const said = valueWords(value, fieldNameOf(spot), voice);
   return [words === '' ? said : `${words} ${said}`];
 };
 
@@ -112,12 +148,15 @@ export const fateOf = ({ before, after }: ChangedPlace): 'added' | 'gone' | 'cha
   return after === undefined ? 'gone' : 'changed';
 };
 
-export const fateWords = (fate: 'added' | 'gone', say: Translate): string => {
+/** `what` is its name among others of its kind; empty where the heading says it. */
+export const fateWords = (fate: 'added' | 'gone', what: string, voice: Voice): string => {
   switch (fate) {
     case 'added':
-      return say('added');
+      return what === '' ? phrase(voice, 'added') : phrase(voice, '{what} added', { what });
     case 'gone':
-      return say('taken away');
+      return what === ''
+        ? phrase(voice, 'taken away')
+        : phrase(voice, '{what} taken away', { what });
     default:
       return unreachable(fate);
   }

@@ -2,12 +2,15 @@
  * What is still unknown, and what waits for it, in plain words. Nothing here is a fault: a house is
  * learned by and by, and each line says what the next measurement is good for.
  */
-import type { House, LineSet } from '#house';
+import type { BrickKind, House, LineSet, LoftWell } from '#house';
 import { purchaseOf } from '#house';
 import { assert } from '#outcome';
 import type { Hang, Item, Show } from '#show';
+import { ENGLISH, message, type Names, phrase } from '#texts';
 import { isObject, pathTo } from './json.ts';
+import type { FieldWords } from './unknown-field.ts';
 import * as words from './unknown-words.ts';
+import { LINE_SET } from './unknown-words-of-sets.ts';
 
 export type Unknown = {
   /** Like the path of a refusal, with ids where a list would have indexes: `lineSets.11.y`. */
@@ -16,7 +19,34 @@ export type Unknown = {
   readonly what: string;
   /** What cannot be worked out, checked or drawn without it. */
   readonly blocks: string;
+  /** The parts of what is unknown, for another language to make its own sentence of them. */
+  readonly parts: Parts;
 };
+
+/** Of what a value is asked: a text of ours, and the names that people gave. */
+type Owner = { readonly says: string; readonly names: Names };
+
+type Parts = {
+  readonly field: string;
+  readonly owner: Owner;
+  /** With the colon before it; empty where the document gives no reason. */
+  readonly why: string;
+};
+
+const owned = (says: string, names: Names = {}): Owner => ({ says, names });
+
+const named = (name: string): Owner => owned('{name}', { name });
+
+const ofKind = ({ id, name }: BrickKind): Owner =>
+  owned(message('brick {id} ({name})'), { id, name });
+
+const ofBay = ({ id }: { readonly id: string }): Owner =>
+  owned(message('head-block bay {id}'), { id });
+
+const ofWell = ({ id }: LoftWell): Owner => owned(message('loft well {id}'), { id });
+
+const whatOf = ({ field, owner, why }: Parts): string =>
+  `${field} of ${phrase(ENGLISH, owner.says, owner.names)}${why}`;
 
 /** A value that a house or a show is asked for, and whether it is still unknown. */
 export type Asked = Unknown & {
@@ -25,7 +55,12 @@ export type Asked = Unknown & {
   readonly sets: number;
 };
 
-const asUnknown = ({ path, what, blocks }: Asked): Unknown => ({ path, what, blocks });
+const asUnknown = ({ path, what, blocks, parts }: Asked): Unknown => ({
+  path,
+  what,
+  blocks,
+  parts,
+});
 
 export const unknownsOf = (house: House, show?: Show): readonly Unknown[] =>
   askedOf(house, show)
@@ -42,46 +77,45 @@ export const askedOf = (house: House, show?: Show): readonly Asked[] => {
   const waiting = (sets: number, asked: readonly FoundField[]): readonly Asked[] =>
     asked.map((each) => ({ ...each, sets }));
   return [
-    ...waiting(all, among(house.stage, 'stage', words.STAGE, 'the stage')),
-    ...waiting(all, among(house.rules, 'rules', words.RULES, 'the house')),
+    ...waiting(all, among(house.stage, 'stage', words.STAGE, owned(message('the stage')))),
+    ...waiting(all, among(house.rules, 'rules', words.RULES, owned(message('the house')))),
     ...waiting(
       withArbor,
       house.brickKinds.flatMap((kind) =>
-        among(kind, pathTo('brickKinds', kind.id), words.BRICK, `brick ${kind.id} (${kind.name})`),
+        among(kind, pathTo('brickKinds', kind.id), words.BRICK, ofKind(kind)),
       ),
     ),
     ...waiting(
       withArbor,
-      house.spreader ? among(house.spreader, 'spreader', words.SPREADER, 'spreader plates') : [],
+      house.spreader
+        ? among(house.spreader, 'spreader', words.SPREADER, owned(message('spreader plates')))
+        : [],
     ),
     ...waiting(
       withArbor,
       house.galleries.flatMap((gallery) =>
-        among(gallery, pathTo('galleries', gallery.id), words.GALLERY, gallery.name),
+        among(gallery, pathTo('galleries', gallery.id), words.GALLERY, named(gallery.name)),
       ),
     ),
     ...house.rails.flatMap((rail) =>
       waiting(
         house.lineSets.filter(({ railId }) => railId === rail.id).length,
-        among(rail, pathTo('rails', rail.id), words.RAIL, rail.name),
+        among(rail, pathTo('rails', rail.id), words.RAIL, named(rail.name)),
       ),
     ),
     ...house.bays.flatMap((bay) =>
-      waiting(
-        bay.sets.length,
-        among(bay, pathTo('bays', bay.id), words.BAY, `head-block bay ${bay.id}`),
-      ),
+      waiting(bay.sets.length, among(bay, pathTo('bays', bay.id), words.BAY, ofBay(bay))),
     ),
     ...waiting(
       all,
       house.loftWells.flatMap((well) =>
-        among(well, pathTo('loftWells', well.id), words.LOFT_WELL, `loft well ${well.id}`),
+        among(well, pathTo('loftWells', well.id), words.LOFT_WELL, ofWell(well)),
       ),
     ),
     ...waiting(
       0,
       house.equipment.flatMap((aid) =>
-        among(aid, pathTo('equipment', aid.id), words.EQUIPMENT, aid.name),
+        among(aid, pathTo('equipment', aid.id), words.EQUIPMENT, named(aid.name)),
       ),
     ),
     ...askedOfSets(house.lineSets),
@@ -107,17 +141,18 @@ const at = (holder: unknown, keys: readonly string[]): unknown =>
 const among = (
   holder: object,
   path: string,
-  fields: readonly words.FieldWords[],
-  owner: string,
+  fields: readonly FieldWords[],
+  owner: Owner,
 ): readonly FoundField[] =>
   fields.map(({ keys, documentKeys, what, blocks }) => {
     const unknown = whyUnknown(at(holder, keys));
     const here = (documentKeys ?? keys).reduce(pathTo, path);
-    const why = unknown?.why ?? '';
+    const parts = { field: what, owner, why: unknown?.why ?? '' };
     return {
       path: here,
-      what: `${what} of ${owner}${why}`,
+      what: whatOf(parts),
       blocks,
+      parts,
       isUnknown: unknown !== undefined,
     };
   });
@@ -126,9 +161,9 @@ const among = (
 const unknownAmong = (...asked: Parameters<typeof among>): readonly Unknown[] =>
   among(...asked)
     .filter(({ isUnknown }) => isUnknown)
-    .map(({ path, what, blocks }) => ({ path, what, blocks }));
+    .map(({ path, what, blocks, parts }) => ({ path, what, blocks, parts }));
 
-const matters = ({ only }: words.FieldWords, { suspension }: LineSet): boolean => {
+const matters = ({ only }: FieldWords, { suspension }: LineSet): boolean => {
   if (only === 'purchase') return purchaseOf(suspension) !== null;
   return only === undefined || suspension !== 'deadHung';
 };
@@ -138,11 +173,11 @@ const askedOfSets = (sets: readonly LineSet[]): readonly Asked[] => {
   const types = [...new Set(sets.map(({ typeId }) => typeId))];
   return types.flatMap((typeId) => {
     const ofType = sets.filter((set) => set.typeId === typeId);
-    return words.LINE_SET.flatMap((field) => askedOfType(field, ofType));
+    return LINE_SET.flatMap((field) => askedOfType(field, ofType));
   });
 };
 
-const askedOfType = (field: words.FieldWords, ofType: readonly LineSet[]): readonly Asked[] => {
+const askedOfType = (field: FieldWords, ofType: readonly LineSet[]): readonly Asked[] => {
   const asked = ofType.filter((set) => matters(field, set));
   if (asked.length === 0) return [];
   const missing = asked.filter((set) => whyUnknownOf(field, set));
@@ -152,7 +187,7 @@ const askedOfType = (field: words.FieldWords, ofType: readonly LineSet[]): reado
 };
 
 /** Of a list that is known, the first entry that is not known in full. */
-const whyUnknownOf = ({ keys, each }: words.FieldWords, set: LineSet) => {
+const whyUnknownOf = ({ keys, each }: FieldWords, set: LineSet) => {
   const value = at(set, keys);
   if (each === undefined) return whyUnknown(value);
   const entries: readonly unknown[] = Array.isArray(value) ? value : [];
@@ -162,28 +197,33 @@ const whyUnknownOf = ({ keys, each }: words.FieldWords, set: LineSet) => {
 /** What no set type can say for its sets: where one hangs, and what a test of it found. */
 const OF_ONE_SET: ReadonlySet<string> = new Set(['y', 'lock']);
 
-const unknownOfSets = (
-  field: words.FieldWords,
-  missing: readonly LineSet[],
-  ofType: number,
-): Unknown => {
+const unknownOfSets = (field: FieldWords, missing: readonly LineSet[], ofType: number): Unknown => {
   const { keys, documentKeys, what, blocks } = field;
   const [first] = missing;
   assert(first !== undefined, 'a value was asked of no set');
   const isWholeType = missing.length === ofType && ofType > 1 && !OF_ONE_SET.has(keys[0] ?? '');
   const holder = isWholeType ? pathTo('setTypes', first.typeId) : pathTo('lineSets', first.id);
   const sets = missing.map(({ id }) => id).join(', ');
-  const why = whyUnknownOf(field, first)?.why ?? '';
+  const owner =
+    missing.length > 1
+      ? owned(message('line sets {sets}'), { sets })
+      : owned(message('line set {sets}'), { sets });
+  const parts = { field: what, owner, why: whyUnknownOf(field, first)?.why ?? '' };
   return {
     path: (documentKeys ?? keys).reduce(pathTo, holder),
-    what: `${what} of line set${missing.length > 1 ? 's' : ''} ${sets}${why}`,
+    what: whatOf(parts),
     blocks,
+    parts,
   };
 };
 
+const onSet = (name: string, { set }: Hang): Owner =>
+  owned(message('{name} (line set {set})'), { name, set });
+
 const unknownsOfHang = (hang: Hang): readonly Unknown[] => {
   const path = pathTo('hangs', hang.set);
-  const owner = `${hang.name} (line set ${hang.set})`;
+  const { name, set } = hang;
+  const owner = onSet(hang.name, hang);
   return [
     ...unknownAmong(hang, path, words.HANG, owner),
     ...hang.trims.flatMap((trim) =>
@@ -191,7 +231,7 @@ const unknownsOfHang = (hang: Hang): readonly Unknown[] => {
         trim,
         pathTo(pathTo(path, 'trims'), trim.name),
         words.TRIM,
-        `${trim.name} of ${owner}`,
+        owned(message('{trim} of {name} (line set {set})'), { trim: trim.name, name, set }),
       ),
     ),
     ...(hang.deadHungAt && !hang.deadHungAt.known
@@ -203,7 +243,7 @@ const unknownsOfHang = (hang: Hang): readonly Unknown[] => {
 
 const unknownsOfItem = (item: Item, hang: Hang, path: string): readonly Unknown[] => {
   const here = pathTo(pathTo(path, 'items'), item.id);
-  const owner = `${item.name} (line set ${hang.set})`;
+  const owner = onSet(item.name, hang);
   const isLoom = item.takeoff.by === 'loom';
   return [
     ...(isLoom ? [] : unknownAmong(item, here, words.ITEM, owner)),
@@ -225,7 +265,7 @@ const hasPlaces = ({ takeoff }: Item): boolean =>
 /** Built scenery gets its centre from its parts. */
 const hasOwnCentre = (item: Item): boolean => item.takeoff.by === 'frame';
 
-type Inside = { readonly owner: string; readonly item: Item };
+type Inside = { readonly owner: Owner; readonly item: Item };
 
 /** Every unknown in a take-off, whatever its kind; an absent choice such as no hem is none. */
 const unknownsInside = (value: unknown, path: string, inside: Inside): readonly Unknown[] => {
@@ -242,14 +282,16 @@ const unknownsInside = (value: unknown, path: string, inside: Inside): readonly 
   const field = path.split('.').at(-1) ?? '';
   if (field === 'z' && inside.item.kind !== 'tipping') return [];
   if (field === 'fixedAt' && inside.item.kind === 'deckLoom') return [];
+  const parts = { field: words.takeoffWords(field), owner: inside.owner, why: unknown.why };
   return [
     {
       path,
-      what: `${words.takeoffWords(field)} of ${inside.owner}${unknown.why}`,
+      what: whatOf(parts),
+      parts,
       blocks:
         field === 'z'
-          ? 'the centre of gravity worked out from the parts'
-          : 'the mass of the item, and so the balance and the bricks of its set',
+          ? message('the centre of gravity worked out from the parts')
+          : message('the mass of the item, and so the balance and the bricks of its set'),
     },
   ];
 };

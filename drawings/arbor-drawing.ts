@@ -9,7 +9,7 @@ import { freeBox } from './boxes.ts';
 import { emptyDrawing } from './empty-drawing.ts';
 import type { HeightScale } from './height-scale.ts';
 import { fitHeights, heightToY } from './height-scale.ts';
-import { textWidth } from './lettering.ts';
+import { linesOfText, textWidth } from './lettering.ts';
 import { suspensionSentence } from './no-arbor.ts';
 import { runsOf } from './plates.ts';
 import { heightWords } from './printed.ts';
@@ -115,13 +115,20 @@ const positionsOf = (set: SetAssessment, house: House): readonly Position[] => {
   const now =
     height === null
       ? []
-      : at(height.high, [`now: ${batten}`, `at ${heightWords(house, height.high)}`], true);
+      : at(
+          height.high,
+          [
+            phrase(house, 'now: {batten}', { batten }),
+            phrase(house, 'at {height}', { height: heightWords(house, height.high) }),
+          ],
+          true,
+        );
   const trims = (hang?.trims ?? []).flatMap(({ name, height: trimHeight }) =>
     trimHeight.known && trimHeight.value !== height?.high
       ? at(
           trimHeight.value,
           [
-            `${name} ${tradeWord(house, 'trim')}:`,
+            phrase(house, '{name} trim:', { name }),
             `${batten} ${heightWords(house, trimHeight.value)}`,
           ],
           false,
@@ -148,10 +155,14 @@ const positionShapes = (set: SetAssessment, house: House, frame: ArborFrame): re
       },
     ];
   });
+  const room = guideX - width / 2 - letter;
   const done = positionsOf(set, house).reduce<{ shapes: readonly Shape[]; taken: readonly Box[] }>(
     (before, { span, lines, isNow }) => {
+      const weight = { weight: isNow ? 'strong' : 'plain' } as const;
       const block = textBlock(
-        lines.map((text) => ({ text, strong: isNow })),
+        lines
+          .flatMap((text) => linesOfText(text, letter, room, weight))
+          .map((text) => ({ text, strong: isNow })),
         letter,
         { anchor: 'end', pen: isNow ? 'ink' : 'ink2' },
       );

@@ -1,6 +1,7 @@
 /** Lift lines above a batten: pull as width and number, slack drawn loose and named. */
 
 import type { LineState } from '#assessment';
+import type { House } from '#house';
 import { phrase } from '#texts';
 import type { BattenSubject } from './batten-frame.ts';
 import { fromCentre } from './batten-front.ts';
@@ -88,13 +89,17 @@ const figures = (
   });
 };
 
-const PAST: Label = { words: 'past its limit', strong: true, pen: 'ink' };
+const pastLabel = (house: House): Label => ({
+  words: phrase(house, 'past its limit'),
+  strong: true,
+  pen: 'ink',
+});
 
 /** All figures in as few rows as they need, then the blocks and the run to the head block. */
 export const figuresTier = (subject: BattenSubject, top: number): LinesTier => {
   const { state, letter, xOf } = subject;
   const each = state.lines.map((lineState, index) => {
-    const past = isPast(lineState, subject) ? [PAST] : [];
+    const past = isPast(lineState, subject) ? [pastLabel(subject.house)] : [];
     return { lineState, labels: [...labelsOf(lineState, index, subject), ...past] };
   });
   const spans = each.map(({ lineState, labels }) => {

@@ -5,7 +5,7 @@
 
 import type { SetStructure, StructureState } from '#assessment';
 import type { House } from '#house';
-import { phrase } from '#texts';
+import { phrase, toldEach } from '#texts';
 import { bentPipe } from './batten-bent.ts';
 import {
   type BattenLoadsOptions,
@@ -265,7 +265,9 @@ export const battenLoadsDrawing = (
 };
 
 const titleOf = ({ state, house }: BattenSubject): string => {
-  const subject = phrase(house, 'batten on its lines, {name}', { name: state.name });
+  const subject = phrase(house, 'batten on its lines, {name}', {
+    name: toldEach(house, state.name),
+  });
   if ('unstable' in state.beam) {
     const { word, reason } = noAnswerWords(state.beam.unstable, house);
     return `${subject}: ${word}. ${reason}`;

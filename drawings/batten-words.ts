@@ -2,6 +2,7 @@
 
 import type { House } from '#house';
 import {
+  decimalMarkOf,
   formatForce,
   formatLength,
   formatQuantity,
@@ -30,7 +31,8 @@ export const roughPlaceWords = (house: House, acrossM: number): string => {
   if (house.units === 'customary') return placeWords(house, Math.round(acrossM / INCH) * INCH);
   if (Math.abs(acrossM) < CENTIMETRE / 2) return phrase(house, 'on the centre line');
   const side = acrossM < 0 ? phrase(house, 'stage right') : phrase(house, 'stage left');
-  return `${Math.abs(acrossM).toFixed(2)}${NO_BREAK_SPACE}m ${side}`;
+  const metresSaid = Math.abs(acrossM).toFixed(2).replace('.', decimalMarkOf(house));
+  return `${metresSaid}${NO_BREAK_SPACE}m ${side}`;
 };
 
 /** A sag or a turnbuckle's throw: inches in eighths, or whole millimetres. No sign. */

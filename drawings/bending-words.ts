@@ -3,7 +3,8 @@
 import type { BattenSolution } from '#beam';
 import type { House } from '#house';
 import { unreachable } from '#outcome';
-import { phrase } from '#texts';
+import { decimalMarkOf } from '#quantities';
+import { phrase, told } from '#texts';
 import type { BattenSubject } from './batten-frame.ts';
 import { momentWords, roughPlaceWords, shareWords, smallLengthWords } from './batten-words.ts';
 
@@ -43,10 +44,10 @@ export const utilisationWords = (
   const wall =
     structure.wall === null
       ? phrase(house, 'wall not said')
-      : phrase(house, '{wall} wall', { wall: structure.wall });
+      : phrase(house, '{wall} wall', { wall: told(house, structure.wall) });
   const method = phrase(house, '{method} over {factor}, {wall}', {
     method: methodWords(allowable.method, house),
-    factor: allowable.factor,
+    factor: `${allowable.factor}`.replace('.', decimalMarkOf(house)),
     wall,
   });
   return isNarrow ? `${share},${where}.` : `${share},${where} (${method}).`;

@@ -1,5 +1,5 @@
 /** A drawing that cannot be made yet: its datum line, and one sentence of what to enter. */
-import { phrase, type Voice } from '#texts';
+import { phrase, told, type Voice } from '#texts';
 import { linesOfText } from './lettering.ts';
 import type { Drawing } from './shape.ts';
 import { line } from './shape.ts';
@@ -33,4 +33,6 @@ export const emptyDrawing = (
 export const needsSentence = (needs: readonly string[], voice: Voice): string =>
   needs.length === 0
     ? phrase(voice, 'Nothing to draw.')
-    : phrase(voice, 'Cannot be drawn without: {needs}.', { needs: needs.join('; ') });
+    : phrase(voice, 'Cannot be drawn without: {needs}.', {
+        needs: told(voice, needs.join('; ')),
+      });

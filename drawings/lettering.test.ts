@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { boxesAlong, freeBox, isFree } from './boxes.ts';
-import { linesOfText, textWidth } from './lettering.ts';
+import { linesOfText, piecesOfWord, textWidth } from './lettering.ts';
 import { inRows } from './rows.ts';
 import { point } from './shape.ts';
 
@@ -29,6 +29,21 @@ describe('how wide words are', () => {
     for (const line of lines.filter((each) => each.includes(' '))) {
       expect(textWidth(line, 14)).toBeLessThanOrEqual(60);
     }
+  });
+});
+
+describe('a word wider than its room', () => {
+  it('is in pieces that fit, none of them one letter, and loses nothing', () => {
+    const pieces = piecesOfWord('Schnürbodenrollen', 12.5, 52);
+    expect(pieces.length).toBeGreaterThan(1);
+    for (const piece of pieces) expect(textWidth(piece, 12.5)).toBeLessThanOrEqual(52);
+    expect(pieces.at(-1)?.length).toBeGreaterThan(1);
+    expect(pieces.map((piece) => piece.replace(/-$/, '')).join('')).toBe('Schnürbodenrollen');
+  });
+
+  it('is whole where it fits, and where there is room for nothing', () => {
+    expect(piecesOfWord('Bühne', 12.5, 52)).toEqual(['Bühne']);
+    expect(piecesOfWord('Schnürboden', 12.5, 4)).toEqual(['Schnürboden']);
   });
 });
 

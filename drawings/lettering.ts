@@ -35,6 +35,17 @@ export const cutTo = (text: string, room: number, size: number): string => {
   return `${letters.join('').trimEnd()}…`;
 };
 
+/** A word that is wider than `room`, in pieces with hyphens; other languages have long words. */
+export const piecesOfWord = (word: string, size: number, room: number): readonly string[] => {
+  if (textWidth(word, size) <= room) return [word];
+  const letters = [...word];
+  let fits = letters.length - 2;
+  while (fits > 1 && textWidth(`${letters.slice(0, fits).join('')}-`, size) > room) fits -= 1;
+  if (fits < 2) return [word];
+  const rest = letters.slice(fits).join('');
+  return [`${letters.slice(0, fits).join('')}-`, ...piecesOfWord(rest, size, room)];
+};
+
 /** Text broken at its spaces into lines no wider than `room`; a word too long stands alone. */
 export const linesOfText = (
   text: string,

@@ -3,6 +3,7 @@
 import type { House } from '#house';
 import type { Standing, Step, WorkZone } from '#state';
 import { phrase } from '#texts';
+import { textWidth } from './lettering.ts';
 import { boxBetween, type OrderFrame } from './order-frame.ts';
 import type { Anchor, Rect, Shape, Style } from './shape.ts';
 import { group, lettering } from './shape.ts';
@@ -16,9 +17,12 @@ type Zone = {
   readonly boxes: readonly Rect[];
   readonly wordX: number;
   readonly anchor: Anchor;
+  /** At its far end, where the word meets another's in the middle. */
+  readonly far?: { readonly wordX: number; readonly anchor: Anchor };
 };
 
-const runZone = ({ xOf, battenM, y, guideX, arborHalf, deckY }: OrderFrame, style: Style): Zone => {
+const runZone = (frame: OrderFrame, style: Style): Zone => {
+  const { xOf, battenM, y, guideX, arborHalf, deckY, side } = frame;
   const [left, right] = [xOf(battenM.left), xOf(battenM.right)];
   const top = y(PEOPLE_M);
   return {
@@ -32,6 +36,7 @@ const runZone = ({ xOf, battenM, y, guideX, arborHalf, deckY }: OrderFrame, styl
     ],
     wordX: (left + right) / 2,
     anchor: 'middle',
+    far: side === 1 ? { wordX: right, anchor: 'end' } : { wordX: left, anchor: 'start' },
   };
 };
 
@@ -54,6 +59,23 @@ const zoneOf = (zone: WorkZone, house: House, frame: OrderFrame, style: Style): 
 const wordUnder = ({ wordX, anchor }: Zone, { deckY, letter }: OrderFrame, word: string): Shape =>
   lettering(wordX, deckY + letter * 1.25, word, letter, { anchor, backed: true });
 
+const spanOf = ({ wordX, anchor }: Zone, width: number): readonly [number, number] => {
+  const from = anchor === 'start' ? wordX : anchor === 'end' ? wordX - width : wordX - width / 2;
+  return [from, from + width];
+};
+
+/** A word that meets another goes to the far end of its zone. */
+const apart = (zone: Zone, words: readonly Zone[], word: string, frame: OrderFrame): Zone => {
+  const { letter } = frame;
+  const width = textWidth(word, letter) + letter / 2;
+  const [from, to] = spanOf(zone, width);
+  const isMet = words.some((other) => {
+    const [start, end] = spanOf(other, width);
+    return other !== zone && start < to && from < end;
+  });
+  return isMet && zone.far !== undefined ? { ...zone, ...zone.far } : zone;
+};
+
 /** Behind all other things. */
 export const closedShapes = (
   { closed }: Pick<Standing, 'closed'>,
@@ -64,6 +86,7 @@ export const closedShapes = (
     const drawn = zoneOf(zone, house, frame, CLOSED);
     return drawn === null ? [] : [drawn];
   });
+  const word = phrase(house, 'closed');
   // Drop zones of two galleries lie one in the other and share one word.
   const words = zones.filter(
     ({ wordX }, index) => zones.findIndex((other) => other.wordX === wordX) === index,
@@ -74,7 +97,7 @@ export const closedShapes = (
         group(
           [
             ...zones.flatMap(({ boxes }) => boxes),
-            ...words.map((zone) => wordUnder(zone, frame, phrase(house, 'closed'))),
+            ...words.map((zone) => wordUnder(apart(zone, words, word, frame), frame, word)),
           ],
           { part: 'closed' },
         ),

@@ -2,6 +2,7 @@
 
 import type { Dimension } from '#quantities';
 import { HANG_FAMILIES, ITEM_KINDS, TAKEOFF_KINDS } from '#show';
+import { message } from '#texts';
 
 export type TableName = 'schedule' | 'takeoff';
 
@@ -46,35 +47,47 @@ const inTakeoff = (
 ): Field => field(name, heading, words, measure(dimension), { at: ['takeoff', name], by });
 
 const SET_WORDS = ['line set', 'lineset', 'line', 'bar', 'bar no', 'set no', 'set number', 'no'];
-const SET = field('set', 'Set', [...SET_WORDS, 'batten', 'line no', 'pipe', '#'], TEXT);
+const SET = field('set', message('Set'), [...SET_WORDS, 'batten', 'line no', 'pipe', '#'], TEXT);
 const REMARK_WORDS = ['remarks', 'notes', 'note', 'comment', 'comments'];
-const REMARK = field('remark', 'Remark', REMARK_WORDS, TEXT, { at: ['remark'] });
-const KNOWN_BY = field('knownBy', 'Known by', ['basis', 'how known'], TEXT);
+const REMARK = field('remark', message('Remark'), REMARK_WORDS, TEXT, { at: ['remark'] });
+const KNOWN_BY = field('knownBy', message('Known by'), ['basis', 'how known'], TEXT);
 
 /** Columns of trims and bricks come after the family; there are as many as the show needs. */
 export const SCHEDULE_FIELDS: readonly Field[] = [
   SET,
-  field('name', 'Name', ['piece', 'what', 'scenery', 'goods', 'description', 'use'], TEXT, {
-    at: ['name'],
-  }),
+  field(
+    'name',
+    message('Name'),
+    ['piece', 'what', 'scenery', 'goods', 'description', 'use'],
+    TEXT,
+    {
+      at: ['name'],
+    },
+  ),
   field(
     'family',
-    'Family',
+    message('Family'),
     ['kind', 'type'],
     { is: 'choice', choices: HANG_FAMILIES },
     {
       at: ['family'],
     },
   ),
-  field('bricksWhy', 'Bricks: why', ['why these bricks'], TEXT),
-  field('halfDepth', 'Half depth', ['half width up and down stage'], measure('length'), {
+  field('bricksWhy', message('Bricks: why'), ['why these bricks'], TEXT),
+  field('halfDepth', message('Half depth'), ['half width up and down stage'], measure('length'), {
     at: ['halfDepth'],
   }),
-  field('deadHungAt', 'Dead hung at', ['dead hang', 'dead hung', 'dead'], measure('length'), {
-    at: ['deadHungAt'],
-  }),
-  field('coupledWith', 'Coupled with', ['married to', 'ganged with', 'linked with'], TEXT),
-  field('keptEmpty', 'Kept empty', ['reason empty', 'blocked', 'blocked by'], TEXT),
+  field(
+    'deadHungAt',
+    message('Dead hung at'),
+    ['dead hang', 'dead hung', 'dead'],
+    measure('length'),
+    {
+      at: ['deadHungAt'],
+    },
+  ),
+  field('coupledWith', message('Coupled with'), ['married to', 'ganged with', 'linked with'], TEXT),
+  field('keptEmpty', message('Kept empty'), ['reason empty', 'blocked', 'blocked by'], TEXT),
   REMARK,
   KNOWN_BY,
 ];
@@ -83,30 +96,49 @@ const ADDED = ['cloth'];
 
 export const TAKEOFF_FIELDS: readonly Field[] = [
   SET,
-  field('item', 'Item', ['item id', 'id'], TEXT),
-  field('name', 'Name', ['piece', 'what', 'description', 'item name'], TEXT, { at: ['name'] }),
+  field('item', message('Item'), ['item id', 'id'], TEXT),
+  field('name', message('Name'), ['piece', 'what', 'description', 'item name'], TEXT, {
+    at: ['name'],
+  }),
   field(
     'kind',
-    'Kind',
+    message('Kind'),
     ['type', 'loads as'],
     { is: 'choice', choices: ITEM_KINDS },
     {
       at: ['kind'],
     },
   ),
-  field('by', 'Weighed by', ['taken off by', 'method'], { is: 'choice', choices: TAKEOFF_KINDS }),
-  inTakeoff('mass', 'Mass', ['weight', 'wt', 'total weight', 'total mass'], 'mass', ['mass']),
-  inTakeoff('hem', 'Hem', ['hem weight', 'chain', 'hem mass'], 'mass', ['mass']),
-  inTakeoff('width', 'Width', ['finished width', 'cloth width'], 'length', ADDED),
-  inTakeoff('areaMass', 'Cloth weight', ['fabric weight', 'area mass'], 'massPerArea', ADDED),
-  inTakeoff('fullness', 'Fullness', ['gather'], 'ratio', ADDED),
-  inTakeoff('hemAllowance', 'Hem allowance', ['hems'], 'ratio', ADDED),
-  inTakeoff('paint', 'Paint', [], 'ratio', ADDED),
-  inTakeoff('moisture', 'Moisture', ['damp'], 'ratio', ADDED),
-  inTakeoff('bottomMassPerLength', 'Bottom weight', ['bottom pipe'], 'massPerLength', ADDED),
+  field('by', message('Weighed by'), ['taken off by', 'method'], {
+    is: 'choice',
+    choices: TAKEOFF_KINDS,
+  }),
+  inTakeoff('mass', message('Mass'), ['weight', 'wt', 'total weight', 'total mass'], 'mass', [
+    'mass',
+  ]),
+  inTakeoff('hem', message('Hem'), ['hem weight', 'chain', 'hem mass'], 'mass', ['mass']),
+  inTakeoff('width', message('Width'), ['finished width', 'cloth width'], 'length', ADDED),
+  inTakeoff(
+    'areaMass',
+    message('Cloth weight'),
+    ['fabric weight', 'area mass'],
+    'massPerArea',
+    ADDED,
+  ),
+  inTakeoff('fullness', message('Fullness'), ['gather'], 'ratio', ADDED),
+  inTakeoff('hemAllowance', message('Hem allowance'), ['hems'], 'ratio', ADDED),
+  inTakeoff('paint', message('Paint'), [], 'ratio', ADDED),
+  inTakeoff('moisture', message('Moisture'), ['damp'], 'ratio', ADDED),
+  inTakeoff(
+    'bottomMassPerLength',
+    message('Bottom weight'),
+    ['bottom pipe'],
+    'massPerLength',
+    ADDED,
+  ),
   field(
     'tiesCount',
-    'Ties',
+    message('Ties'),
     ['number of ties'],
     { is: 'number' },
     {
@@ -114,38 +146,46 @@ export const TAKEOFF_FIELDS: readonly Field[] = [
       by: ADDED,
     },
   ),
-  field('tiesEach', 'Tie each', ['weight of one tie'], measure('mass'), {
+  field('tiesEach', message('Tie each'), ['weight of one tie'], measure('mass'), {
     at: ['takeoff', 'ties', 'each'],
     by: ADDED,
   }),
-  inTakeoff('length', 'Length', ['cable length', 'pipe length'], 'length', ['loom', 'pipe']),
+  inTakeoff('length', message('Length'), ['cable length', 'pipe length'], 'length', [
+    'loom',
+    'pipe',
+  ]),
   inTakeoff(
     'massPerLength',
-    'Mass per length',
+    message('Mass per length'),
     ['weight per foot', 'weight per metre'],
     'massPerLength',
     ['loom', 'pipe'],
   ),
-  inTakeoff('fixedAt', 'Fixed at', ['far end at'], 'length', ['loom']),
-  inTakeoff('fittings', 'Fittings', ['clamps'], 'mass', ['pipe']),
-  inTakeoff('allowance', 'Allowance', ['extra'], 'ratio', ['frame']),
-  field('parts', 'Parts', ['list of parts', 'units'], TEXT),
-  field('drop', 'Drop', ['height', 'piece height'], measure('length'), { at: ['drop'] }),
-  field('pick', 'Pick', ['pick length', 'sling', 'tie length'], measure('length'), {
+  inTakeoff('fixedAt', message('Fixed at'), ['far end at'], 'length', ['loom']),
+  inTakeoff('fittings', message('Fittings'), ['clamps'], 'mass', ['pipe']),
+  inTakeoff('allowance', message('Allowance'), ['extra'], 'ratio', ['frame']),
+  field('parts', message('Parts'), ['list of parts', 'units'], TEXT),
+  field('drop', message('Drop'), ['height', 'piece height'], measure('length'), { at: ['drop'] }),
+  field('pick', message('Pick'), ['pick length', 'sling', 'tie length'], measure('length'), {
     at: ['pick'],
   }),
   field(
     'centre',
-    'Centre',
+    message('Centre'),
     ['center', 'centre of gravity', 'center of gravity', 'cg'],
     {
       is: 'number',
     },
     { at: ['centre'] },
   ),
-  field('placement', 'Where along the batten', ['placement', 'position', 'pick points'], TEXT),
-  field('releases', 'Releases', ['leaves in view'], TEXT),
-  field('carriesPerson', 'Carries a person', [], { is: 'choice', choices: ['yes', 'no'] }),
+  field(
+    'placement',
+    message('Where along the batten'),
+    ['placement', 'position', 'pick points'],
+    TEXT,
+  ),
+  field('releases', message('Releases'), ['leaves in view'], TEXT),
+  field('carriesPerson', message('Carries a person'), [], { is: 'choice', choices: ['yes', 'no'] }),
   REMARK,
   KNOWN_BY,
 ];
@@ -161,9 +201,9 @@ export const TRIM_REFERENCES = ['batten', 'lowestPoint', 'lens'] as const;
 export type TrimReference = (typeof TRIM_REFERENCES)[number];
 
 export const REFERENCE_WORDS: Readonly<Record<TrimReference, string>> = {
-  batten: 'batten',
-  lowestPoint: 'lowest point',
-  lens: 'lens',
+  batten: message('batten'),
+  lowestPoint: message('lowest point'),
+  lens: message('lens'),
 };
 
 export const trimHeading = (name: string, reference: TrimReference): string =>

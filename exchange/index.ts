@@ -4,6 +4,7 @@ export { writeCsv } from './csv.ts';
 export type { TableName } from './fields.ts';
 export { fieldNames } from './fields.ts';
 export { marked, startsLikeFormula, unmarked } from './formula-mark.ts';
+export { aboutWords, headingWords } from './heading-words.ts';
 export type { ColumnMapping, Mapping, Target } from './mapping.ts';
 export {
   guessColumns,

@@ -1,6 +1,7 @@
 /** What to ask the other house: what nobody has written of it, and what waits for the answer. */
 import { unknownsOf } from '#documents';
 import type { House } from '#house';
+import { message } from '#texts';
 import type { FitAsked, Mapping, Question } from './types.ts';
 
 const usedOf = ({ to, from }: FitAsked, mapping: Mapping) => {
@@ -12,7 +13,8 @@ const usedOf = ({ to, from }: FitAsked, mapping: Mapping) => {
 const split = (said: string): Omit<Question, 'decides'> => {
   const [, named = said, why = ''] = /^(.*?)(?:: (.*))?$/.exec(said) ?? [];
   const at = named.lastIndexOf(' of ');
-  const [what, of] = at < 0 ? [named, 'the house'] : [named.slice(0, at), named.slice(at + 4)];
+  const [what, of] =
+    at < 0 ? [named, message('the house')] : [named.slice(0, at), named.slice(at + 4)];
   return { of, what, why };
 };
 
@@ -28,16 +30,16 @@ const ofRecord = ({ to }: FitAsked, sets: readonly string[]): readonly Question[
       : [
           {
             of: `line set${unsaid.length > 1 ? 's' : ''} ${unsaid.join(', ')}`,
-            what: 'whether free and in service on our dates',
+            what: message('whether free and in service on our dates'),
             why: '',
-            decides: 'whether anything may hang there',
+            decides: message('whether anything may hang there'),
           },
         ]),
     ...uncounted.map(({ name }) => ({
       of: name,
-      what: 'count of loose bricks, by kind',
+      what: message('count of loose bricks, by kind'),
       why: '',
-      decides: 'whether there are bricks for the show, and where',
+      decides: message('whether there are bricks for the show, and where'),
     })),
   ];
 };

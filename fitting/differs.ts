@@ -1,6 +1,7 @@
 /** What of the plant is not the same in both houses: of the house, and of two sets. */
 import { type Measure, measure } from '#findings';
 import type { House, Known, LineSet } from '#house';
+import { message } from '#texts';
 import type { Differs } from './types.ts';
 
 type Side = Differs['there'];
@@ -17,14 +18,15 @@ const force = (value: Known<number>): Side => known(value, 'force');
 const mass = (value: Known<number>): Side => known(value, 'mass');
 
 /** In the house's own order, from the bottom up. */
-const listed = (names: readonly string[]): Side => (names.length === 0 ? 'none' : names.join(', '));
+const listed = (names: readonly string[]): Side =>
+  names.length === 0 ? message('none') : names.join(', ');
 
 const SUSPENSIONS: Readonly<Record<LineSet['suspension'], string>> = {
-  singlePurchase: 'single purchase',
-  doublePurchase: 'double purchase',
-  motor: 'motor',
-  hemp: 'hemp',
-  deadHung: 'fixed, on steel',
+  singlePurchase: message('single purchase'),
+  doublePurchase: message('double purchase'),
+  motor: message('motor'),
+  hemp: message('hemp'),
+  deadHung: message('fixed, on steel'),
 };
 
 const spread = (
@@ -45,54 +47,67 @@ const depthOf = ({ lineSets }: House): Side => {
 };
 
 const HOUSE_ROWS: readonly Row<House>[] = [
-  { what: 'units', of: ({ units }) => (units === 'metric' ? 'metric' : 'feet and pounds') },
   {
-    what: 'operating side',
-    of: ({ stage }) => (stage.operatingSide === 'stageLeft' ? 'stage left' : 'stage right'),
+    what: message('units'),
+    of: ({ units }) => (units === 'metric' ? message('metric') : message('feet and pounds')),
   },
-  { what: 'width of the opening', of: ({ stage }) => length(stage.openingWidth) },
-  { what: 'height of the opening', of: ({ stage }) => length(stage.openingHeight) },
-  { what: 'back wall, from the plaster line', of: ({ stage }) => length(stage.backWall) },
-  { what: 'height of the grid', of: ({ stage }) => length(stage.gridHeight) },
-  { what: 'height of the head blocks', of: ({ stage }) => length(stage.headBlockHeight) },
-  { what: 'line sets', of: ({ lineSets }) => `${lineSets.length}` },
-  { what: 'furthest set upstage', of: depthOf },
-  { what: 'what a rope lock may hold', of: ({ rules }) => force(rules.lockLimit) },
-  { what: 'working load of the hand line', of: ({ rules }) => force(rules.handLineLimit) },
   {
-    what: 'people on one hand line',
+    what: message('operating side'),
+    of: ({ stage }) =>
+      stage.operatingSide === 'stageLeft' ? message('stage left') : message('stage right'),
+  },
+  { what: message('width of the opening'), of: ({ stage }) => length(stage.openingWidth) },
+  { what: message('height of the opening'), of: ({ stage }) => length(stage.openingHeight) },
+  { what: message('back wall, from the plaster line'), of: ({ stage }) => length(stage.backWall) },
+  { what: message('height of the grid'), of: ({ stage }) => length(stage.gridHeight) },
+  { what: message('height of the head blocks'), of: ({ stage }) => length(stage.headBlockHeight) },
+  { what: message('line sets'), of: ({ lineSets }) => `${lineSets.length}` },
+  { what: message('furthest set upstage'), of: depthOf },
+  { what: message('what a rope lock may hold'), of: ({ rules }) => force(rules.lockLimit) },
+  { what: message('working load of the hand line'), of: ({ rules }) => force(rules.handLineLimit) },
+  {
+    what: message('people on one hand line'),
     of: ({ rules }) => (rules.peoplePerHandLine.known ? `${rules.peoplePerHandLine.value}` : null),
   },
   {
-    what: 'design factor of the lift lines',
+    what: message('design factor of the lift lines'),
     of: ({ rules }) => (rules.lineDesignFactor.known ? `${rules.lineDesignFactor.value}` : null),
   },
   {
-    what: 'loading galleries',
+    what: message('loading galleries'),
     of: ({ galleries }) => listed(galleries.map(({ name }) => name)),
   },
-  { what: 'head block bays', of: ({ bays }) => listed(bays.map(({ id }) => id)) },
+  { what: message('head block bays'), of: ({ bays }) => listed(bays.map(({ id }) => id)) },
 ];
 
 const SET_ROWS: readonly Row<LineSet>[] = [
-  { what: 'how it is carried', of: ({ suspension }) => SUSPENSIONS[suspension] },
-  { what: 'low stop', of: ({ lowStop }) => length(lowStop.height) },
-  { what: 'high stop', of: ({ highStop }) => length(highStop.height) },
-  { what: 'load that it may carry', of: ({ liveLimit }) => mass(liveLimit) },
-  { what: 'load at one place', of: ({ pointLimit }) => mass(pointLimit) },
-  { what: 'batten, from', of: ({ batten }) => length(batten.left) },
-  { what: 'batten, to', of: ({ batten }) => length(batten.right) },
-  { what: 'lift lines', of: ({ lineXs }) => (lineXs === null ? null : `${lineXs.length}`) },
-  { what: 'lift lines, at most apart', of: ({ lineXs }) => apart(lineXs) },
-  { what: 'load of one lift line', of: ({ lineLimit }) => force(lineLimit) },
-  { what: 'whole arbor at most', of: ({ arbor }) => (arbor ? mass(arbor.massLimit) : 'none') },
-  { what: 'rod for the stack', of: ({ arbor }) => (arbor ? length(arbor.usableRod) : 'none') },
+  { what: message('how it is carried'), of: ({ suspension }) => SUSPENSIONS[suspension] },
+  { what: message('low stop'), of: ({ lowStop }) => length(lowStop.height) },
+  { what: message('high stop'), of: ({ highStop }) => length(highStop.height) },
+  { what: message('load that it may carry'), of: ({ liveLimit }) => mass(liveLimit) },
+  { what: message('load at one place'), of: ({ pointLimit }) => mass(pointLimit) },
+  { what: message('batten, from'), of: ({ batten }) => length(batten.left) },
+  { what: message('batten, to'), of: ({ batten }) => length(batten.right) },
+  {
+    what: message('lift lines'),
+    of: ({ lineXs }) => (lineXs === null ? null : `${lineXs.length}`),
+  },
+  { what: message('lift lines, at most apart'), of: ({ lineXs }) => apart(lineXs) },
+  { what: message('load of one lift line'), of: ({ lineLimit }) => force(lineLimit) },
+  {
+    what: message('whole arbor at most'),
+    of: ({ arbor }) => (arbor ? mass(arbor.massLimit) : message('none')),
+  },
+  {
+    what: message('rod for the stack'),
+    of: ({ arbor }) => (arbor ? length(arbor.usableRod) : message('none')),
+  },
 ];
 
 const apart = (xs: LineSet['lineXs']): Side => {
   if (xs === null) return null;
   const gaps = xs.slice(1).map((x, index) => x - (xs[index] ?? x));
-  return gaps.length === 0 ? 'one line' : measure(Math.max(...gaps), 'length');
+  return gaps.length === 0 ? message('one line') : measure(Math.max(...gaps), 'length');
 };
 
 /** Nearer than half a millimetre, a gram or a hundredth of a newton nobody measures. */
@@ -122,8 +137,8 @@ const galleryDiffers = (there: House, here: House): readonly Differs[] => {
     const [one, other] = [old[index], fresh[index]];
     return {
       what: `floor of loading gallery ${index + 1} from below`,
-      there: one === undefined ? 'none' : length(one.floor),
-      here: other === undefined ? 'none' : length(other.floor),
+      there: one === undefined ? message('none') : length(one.floor),
+      here: other === undefined ? message('none') : length(other.floor),
     };
   }).filter((row) => !isSame(row.there, row.here));
 };
@@ -137,13 +152,14 @@ const brickDiffers = (there: House, here: House): readonly Differs[] => {
     return [
       {
         what: `brick ${id} (${name})`,
-        there: one === undefined ? 'none' : mass(one.mass),
-        here: other === undefined ? 'none' : mass(other.mass),
+        there: one === undefined ? message('none') : mass(one.mass),
+        here: other === undefined ? message('none') : mass(other.mass),
       },
       {
         what: `bricks ${id} owned`,
-        there: one === undefined ? 'none' : one.owned.known ? `${one.owned.value}` : null,
-        here: other === undefined ? 'none' : other.owned.known ? `${other.owned.value}` : null,
+        there: one === undefined ? message('none') : one.owned.known ? `${one.owned.value}` : null,
+        here:
+          other === undefined ? message('none') : other.owned.known ? `${other.owned.value}` : null,
       },
     ].filter((row) => !isSame(row.there, row.here));
   });

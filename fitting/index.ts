@@ -10,6 +10,7 @@ export {
   sayChange,
   sayDiffers,
   saySide,
+  sayWhat,
 } from './say-fit.ts';
 export type {
   Bar,

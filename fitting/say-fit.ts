@@ -2,7 +2,8 @@
 import type { House } from '#house';
 import { unreachable } from '#outcome';
 import type { Rounding } from '#quantities';
-import { inHouseWords, sayMeasure } from '#sheets';
+import { sayMeasure } from '#sheets';
+import { inVoice, message, phrase, type Voice } from '#texts';
 import type { Bar, Differs, FitChange, Question } from './types.ts';
 
 const length = (valueM: number, reader: House, round: Rounding = 'nearest'): string =>
@@ -15,29 +16,34 @@ const force = (valueN: number, reader: House, round: Rounding): string =>
   sayMeasure({ value: valueN, kind: 'force' }, reader, { round });
 
 const NO_MIX: Readonly<Record<string, string>> = {
-  belowCarriage: 'the empty arbor is heavier than the piece needs',
-  stockTooSmall: 'the house has too few bricks',
-  rodTooShort: 'the rod is too short',
-  massLimitTooLow: 'the arbor would pass its mass limit',
-  severalLimits: 'several limits together stand in the way',
-  bricksTooCoarse: 'the bricks are too coarse for what the lock holds',
+  belowCarriage: message('no mix of bricks: the empty arbor is heavier than the piece needs'),
+  stockTooSmall: message('no mix of bricks: the house has too few bricks'),
+  rodTooShort: message('no mix of bricks: the rod is too short'),
+  massLimitTooLow: message('no mix of bricks: the arbor would pass its mass limit'),
+  severalLimits: message('no mix of bricks: several limits together stand in the way'),
+  bricksTooCoarse: message('no mix of bricks: the bricks are too coarse for what the lock holds'),
 };
 
 export const sayBar = (bar: Bar, reader: House): string => {
   switch (bar.is) {
     case 'placeNotKnown':
-      return 'nobody has written where the set hangs';
+      return phrase(reader, 'nobody has written where the set hangs');
     case 'noTravel':
-      return 'the set is fixed and does not travel';
+      return phrase(reader, 'the set is fixed and does not travel');
     case 'tooHeavy':
-      return `${mass(bar.massKg, reader, 'up')} hang, ${mass(bar.limitKg, reader, 'down')} may`;
+      return phrase(reader, '{mass} hang, {limit} may', {
+        mass: mass(bar.massKg, reader, 'up'),
+        limit: mass(bar.limitKg, reader, 'down'),
+      });
     case 'noMix':
-      return inHouseWords(`no mix of bricks: ${NO_MIX[bar.limit] ?? bar.limit}`, reader);
+      return NO_MIX[bar.limit] === undefined
+        ? phrase(reader, 'no mix of bricks: {limit}', { limit: bar.limit })
+        : phrase(reader, NO_MIX[bar.limit] ?? '');
     case 'pastLock':
-      return (
-        `${force(bar.worstN, reader, 'up')} out of balance at a trim, ` +
-        `the lock holds ${force(bar.lockN, reader, 'down')}`
-      );
+      return phrase(reader, '{worst} out of balance at a trim, the lock holds {lock}', {
+        worst: force(bar.worstN, reader, 'up'),
+        lock: force(bar.lockN, reader, 'down'),
+      });
     default:
       return unreachable(bar);
   }
@@ -46,30 +52,33 @@ export const sayBar = (bar: Bar, reader: House): string => {
 export const sayChange = (change: FitChange, reader: House): string => {
   switch (change.is) {
     case 'trim':
-      return inHouseWords(
-        `Trim ${change.name}, ${length(change.wasM, reader)}, is out of reach; written as ` +
-          `${length(change.nowM, reader)}, the stop.`,
-        reader,
-      );
+      return phrase(reader, 'Trim {name}, {was}, is out of reach; written as {now}, the stop.', {
+        name: change.name,
+        was: length(change.wasM, reader),
+        now: length(change.nowM, reader),
+      });
     case 'place':
-      return inHouseWords(
-        `${change.item} reaches ${length(change.byM, reader, 'up')} past the end of the batten; ` +
-          'its place is left open.',
+      return phrase(
         reader,
+        '{item} reaches {by} past the end of the batten; its place is left open.',
+        { item: change.item, by: length(change.byM, reader, 'up') },
       );
     case 'deadHung':
-      return inHouseWords(
-        `Steel held it at ${length(change.wasM, reader)}, out of reach; the height is left open.`,
-        reader,
-      );
+      return phrase(reader, 'Steel held it at {was}, out of reach; the height is left open.', {
+        was: length(change.wasM, reader),
+      });
     case 'bricks':
-      return inHouseWords('Bricks that a person fixed are left out and chosen anew.', reader);
+      return phrase(reader, 'Bricks that a person fixed are left out and chosen anew.');
     case 'coupling':
-      return `It was coupled with set ${change.withSet}, which hangs nowhere.`;
+      return phrase(reader, 'It was coupled with set {set}, which hangs nowhere.', {
+        set: change.withSet,
+      });
     case 'cue':
       return change.how === 'gone'
-        ? `Cue ${change.number} would not move it any more and is left out.`
-        : `Cue ${change.number} ends at the stop.`;
+        ? phrase(reader, 'Cue {number} would not move it any more and is left out.', {
+            number: change.number,
+          })
+        : phrase(reader, 'Cue {number} ends at the stop.', { number: change.number });
     default:
       return unreachable(change);
   }
@@ -77,19 +86,48 @@ export const sayChange = (change: FitChange, reader: House): string => {
 
 /** A value of one house; null is not known. */
 export const saySide = (side: Differs['there'], reader: House): string => {
-  if (side === null) return 'not known';
+  if (side === null) return phrase(reader, 'not known');
   return typeof side === 'string'
-    ? inHouseWords(side, reader)
+    ? inVoice(reader, side)
     : sayMeasure(side, reader, { round: 'nearest' });
 };
 
+/** Texts with a name or a number in them, as they come from the comparison. */
+const WITH_NAMES: readonly (readonly [RegExp, string])[] = [
+  [
+    /^floor of loading gallery (?<index>\d+) from below$/,
+    message('floor of loading gallery {index} from below'),
+  ],
+  [/^brick (?<id>\S+) \((?<name>.*)\)$/, message('brick {id} ({name})')],
+  [/^bricks (?<id>\S+) owned$/, message('bricks {id} owned')],
+  [/^line set (?<sets>.+)$/, message('line set {sets}')],
+  [/^line sets (?<sets>.+)$/, message('line sets {sets}')],
+  [/^head-block bay (?<id>.+)$/, message('head-block bay {id}')],
+  [/^loft well (?<id>.+)$/, message('loft well {id}')],
+];
+
+/** Our words of a text in those of the reader, and the names in it as they are. */
+export const sayWhat = (what: string, reader: Voice): string => {
+  for (const [pattern, text] of WITH_NAMES) {
+    const names = pattern.exec(what)?.groups;
+    if (names !== undefined) return phrase(reader, text, { ...names });
+  }
+  return inVoice(reader, what);
+};
+
 export const sayDiffers = ({ what, there, here }: Differs, reader: House): string =>
-  `${inHouseWords(what, reader)}: ${saySide(there, reader)}, there ${saySide(here, reader)}`;
+  phrase(reader, '{what}: {old}, there {now}', {
+    what: sayWhat(what, reader),
+    old: saySide(there, reader),
+    now: saySide(here, reader),
+  });
 
 /** One line of a letter, below whatever it is asked of. */
 export const sayQuestion = ({ what, why, decides }: Question, house: House): string => {
-  const told = why === '' ? '' : `, said here: ${why}`;
-  return inHouseWords(`${what}${told} (decides ${decides})`, house);
+  const names = { what: inVoice(house, what), why, decides: inVoice(house, decides) };
+  return why === ''
+    ? phrase(house, '{what} (decides {decides})', names)
+    : phrase(house, '{what}, said here: {why} (decides {decides})', names);
 };
 
 export type AskedOf = { readonly of: string; readonly lines: readonly string[] };
@@ -103,7 +141,7 @@ export const groupedQuestions = (
   for (const question of questions) {
     groups.set(question.of, [...(groups.get(question.of) ?? []), sayQuestion(question, house)]);
   }
-  return [...groups].map(([of, lines]) => ({ of: capital(inHouseWords(of, house)), lines }));
+  return [...groups].map(([of, lines]) => ({ of: capital(sayWhat(of, house)), lines }));
 };
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
@@ -119,6 +157,9 @@ export const questionLetter = (
 ): string => {
   const groups = groupedQuestions(questions, reader);
   const body = groups.flatMap(({ of, lines }) => ['', of, ...lines.map((line) => `  - ${line}`)]);
-  const head = `${show} at ${house}: please tell us what you know of the following.`;
+  const head = phrase(reader, '{show} at {house}: please tell us what you know of the following.', {
+    show,
+    house,
+  });
   return `${[head, ...body].join('\n')}\n`;
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { SelfCheckRecord } from '#selfcheck';
-import { allSheets, type SheetContext, selfCheckSheet } from '#sheets';
+import { allSheets, type Sheet, type SheetContext, selfCheckSheet } from '#sheets';
 import { openExample } from '../examples/open-example.ts';
 import { renderPdf } from './index.ts';
 import { readBack } from './read-back.ts';
@@ -23,6 +23,23 @@ const failing: SelfCheckRecord = {
   },
 };
 
+const running: SelfCheckRecord = {
+  ...example.selfCheck,
+  state: { is: 'running', done: 1, total: 42 },
+};
+
+const cards = new Map<SelfCheckRecord, readonly Sheet[]>();
+
+/** Made once for both papers. */
+const cardsOf = (selfCheck: SelfCheckRecord): readonly Sheet[] => {
+  const made = cards.get(selfCheck) ?? balanceCards({ ...example, findings: [], stamp, selfCheck });
+  cards.set(selfCheck, made);
+  return made;
+};
+
+const balanceCards = (context: SheetContext): readonly Sheet[] =>
+  allSheets(context).filter(({ kind }) => kind === 'balance-card');
+
 describe.each(['letter', 'a4'] as const)('on %s', (paper) => {
   it('the report is one page, and says which copy of the program it holds for', async () => {
     const sheet = selfCheckSheet(example.selfCheck, stamp);
@@ -36,10 +53,7 @@ describe.each(['letter', 'a4'] as const)('on %s', (paper) => {
   it('a failed case is on the first page of each balance card, which stays one page', {
     timeout: 60_000,
   }, async () => {
-    const context: SheetContext = { ...example, findings: [], stamp, selfCheck: failing };
-    const cards = allSheets(context)
-      .filter(({ kind }) => kind === 'balance-card')
-      .slice(0, 10);
+    const cards = cardsOf(failing).slice(0, 10);
     expect(cards.length).toBeGreaterThan(0);
     for (const sheet of cards) {
       const pages = readBack(await renderPdf(sheet, paper));
@@ -49,12 +63,7 @@ describe.each(['letter', 'a4'] as const)('on %s', (paper) => {
   });
 
   it('the foot has room to say that the self-check is not finished', async () => {
-    const running: SelfCheckRecord = {
-      ...example.selfCheck,
-      state: { is: 'running', done: 1, total: 42 },
-    };
-    const context: SheetContext = { ...example, findings: [], stamp, selfCheck: running };
-    const card = allSheets(context).find(({ kind }) => kind === 'balance-card');
+    const [card] = cardsOf(running);
     if (card === undefined) throw new Error('there are cards');
     const [page] = readBack(await renderPdf(card, paper));
     for (const words of edgeWords(card)) expect(page?.text).toContain(words);

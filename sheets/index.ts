@@ -46,7 +46,7 @@ export { sameCode, sheetCode } from './sheet-code.ts';
 export { filled } from './words/fill-words.ts';
 export { sayAssumption } from './words/say-assumption.ts';
 export { sayBearing } from './words/say-bearing.ts';
-export { energyWords } from './words/say-energy.ts';
+export { energySize, energyWords, fallWords } from './words/say-energy.ts';
 export { levelWord, type SaidFinding, sayFinding } from './words/say-finding.ts';
 export { type SayOptions, sayMeasure } from './words/say-measure.ts';
 export { sayMoment } from './words/say-moment.ts';

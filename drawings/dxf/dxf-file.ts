@@ -7,6 +7,8 @@
  * the tests. R12 has no `$INSUNITS`, so the unit stands in a comment, in the drawing's own words,
  * and in the name of the file.
  */
+
+import { message } from '#texts';
 import type { DrawingFile } from '../files/drawing-file.ts';
 import { POINTS_A_METRE } from '../files/drawing-file.ts';
 import { DASHES } from '../pens.ts';
@@ -19,8 +21,8 @@ export type DxfUnit = (typeof DXF_UNITS)[number];
 
 /** A hundredth of a millimetre, in either unit. */
 const OF: Readonly<Record<DxfUnit, { perMetre: number; digits: number; words: string }>> = {
-  mm: { perMetre: 1000, digits: 2, words: 'millimetres' },
-  inch: { perMetre: 1 / 0.0254, digits: 4, words: 'inches' },
+  mm: { perMetre: 1000, digits: 2, words: message('millimetres') },
+  inch: { perMetre: 1 / 0.0254, digits: 4, words: message('inches') },
 };
 
 export const unitWordsOf = (unit: DxfUnit): string => OF[unit].words;

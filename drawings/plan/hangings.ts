@@ -9,6 +9,16 @@ import { upstageOf } from '../section/hangings.ts';
 import { lettering, line, point, polyline, type Shape, type Style } from '../shape.ts';
 import { boxOf, halfWidth, isLettered } from './building.ts';
 
+/** Units of a metre below which pipes stand so close that a thick pen would run them together. */
+const CLOSE = 26;
+/** Half a mark of a lift line on its pipe, of a metre, and in units at most. */
+const MARK = { ofMetre: 0.1, most: 3 };
+
+/** Units that a cloth must be deep, and a mark long, to be more than a blot on its pipe. */
+const LEAST = { deep: 3, mark: 1.5 };
+
+const isClose = ({ perMetre }: FieldScale): boolean => perMetre < CLOSE;
+
 const hungShapes = (
   set: SetAssessment,
   on: readonly string[],
@@ -23,10 +33,11 @@ const hungShapes = (
       const from = item.span?.from ?? places[0] ?? (batten.left.known ? batten.left.value : null);
       const to = item.span?.to ?? places.at(-1) ?? (batten.right.known ? batten.right.value : null);
       if (from === null || to === null || half === null || half === 0) return [];
+      if (2 * half * scale.perMetre < LEAST.deep) return [];
       return [
         boxOf([from, to], [upstageM - half, upstageM + half], scale, {
           stroke: 'ink',
-          weight: 'thin',
+          weight: isClose(scale) ? 'hair' : 'thin',
           thing: 'scenery',
         }),
         ...(set.hang?.family === 'hard'
@@ -55,20 +66,22 @@ export const planSet = (
   const now = moment.sets.get(set.lineSet.id);
   const on = now?.items ?? [];
   const y = scale.yOf(upstageM);
+  const [full, bare] = isClose(scale) ? (['thin', 'hair'] as const) : (['mid', 'thin'] as const);
   const pen: Style = isChosen
     ? { stroke: 'blue', weight: 'pencil' }
     : on.length > 0
-      ? { stroke: 'ink', weight: 'mid' }
-      : { stroke: 'line', weight: 'thin' };
+      ? { stroke: 'ink', weight: full }
+      : { stroke: 'line', weight: bare };
+  const mark = Math.min(MARK.most, scale.perMetre * MARK.ofMetre);
   return [
     ...hungShapes(set, on, { scale, upstageM }),
     line(scale.xOf(batten.left.value), y, scale.xOf(batten.right.value), y, {
       ...pen,
       thing: 'battens',
     }),
-    ...(lineXs ?? []).map((x) => {
+    ...(mark < LEAST.mark ? [] : (lineXs ?? [])).map((x) => {
       const at = scale.xOf(x);
-      return line(at, y - 3, at, y + 3, { ...pen, weight: 'thin', thing: 'liftLines' });
+      return line(at, y - mark, at, y + mark, { ...pen, weight: 'thin', thing: 'liftLines' });
     }),
   ];
 };

@@ -49,7 +49,7 @@ export const wholePlan = (house: House): FieldView => {
   // A lift in the pit lies downstage of the plaster line.
   const openings = house.openings.map(({ y: [from] }) => from - 0.5);
   const bottom = Math.min(-2, ...openings);
-  return { left: -half - 0.6, right: half + 2.4, bottom, top: toY + 1 };
+  return { left: -half - 0.6, right: half + 2.4, bottom, top: toY + 1.25 };
 };
 
 /** Numbers that stand over one another are every second or third, and the set in hand. */

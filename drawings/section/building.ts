@@ -109,6 +109,34 @@ const levelShapes = (house: House, scale: FieldScale): readonly Shape[] => {
 
 const LIMIT: Style = { stroke: 'ink2', weight: 'thin', dash: 'hidden', thing: 'zones' };
 
+/** Between lettering and a wall, or the edge of the paper. */
+const GAP = 4;
+
+type LabelPlace = {
+  readonly middle: number;
+  readonly low: number;
+  readonly most: number;
+  readonly letter: number;
+};
+
+const labelShapes = (
+  lines: readonly string[],
+  { middle, low, most, letter }: LabelPlace,
+): readonly Shape[] => {
+  const widest = Math.max(...lines.map((text) => textWidth(text, letter)));
+  const x = Math.min(middle, most - widest / 2);
+  const tall = letter * (1.3 + 1.1 * (lines.length - 1));
+  // A space at the upper edge of the paper is named below it, and not beyond the edge.
+  const foot = low > 0 ? Math.max(low, tall) : low;
+  return lines.map((text, row) =>
+    lettering(x, foot - letter * (0.4 + 1.1 * (lines.length - 1 - row)), text, letter, {
+      anchor: 'middle',
+      pen: 'ink2',
+      backed: true,
+    }),
+  );
+};
+
 /** A space that is kept free at some places across the stage, or at all of them. */
 const keepOutShapes = (
   { name, y, z }: KeepOut,
@@ -137,13 +165,13 @@ const keepOutShapes = (
           backed: true,
         }),
       ]
-    : linesOfText(name, letter, right - left).map((text, row, all) =>
-        lettering(middle, low - letter * (0.4 + 1.1 * (all.length - 1 - row)), text, letter, {
-          anchor: 'middle',
-          pen: 'ink2',
-          backed: true,
-        }),
-      );
+    : labelShapes(linesOfText(name, letter, right - left), {
+        middle,
+        low,
+        // Words wider than their space do not run into the wall beside it.
+        most: scale.xOf(depth.toY) - GAP,
+        letter,
+      });
   return [box, ...label];
 };
 
@@ -159,13 +187,14 @@ const isInSight =
 
 /** Where somebody sits who must not see what is not for them. */
 const eyeShapes = (house: House, scale: FieldScale, letter: number): readonly Shape[] =>
-  house.eyes.filter(isInSight(scale)).flatMap(({ name, y, z }) => [
-    circle(scale.xOf(y), scale.yOf(z), EYE, { fill: 'solid', thing: 'seats' }),
-    lettering(scale.xOf(y), scale.yOf(z) - letter * 0.6, name, letter, {
-      anchor: 'middle',
-      backed: true,
-    }),
-  ]);
+  house.eyes.filter(isInSight(scale)).flatMap(({ name, y, z }) => {
+    const half = textWidth(name, letter) / 2 + GAP;
+    const x = Math.max(half, Math.min(scale.xOf(y), scale.width - half));
+    return [
+      circle(scale.xOf(y), scale.yOf(z), EYE, { fill: 'solid', thing: 'seats' }),
+      lettering(x, scale.yOf(z) - letter * 0.6, name, letter, { anchor: 'middle', backed: true }),
+    ];
+  });
 
 export const buildingShapes = (
   house: House,

@@ -4,6 +4,7 @@
  * beside the drawing.
  */
 import { unreachable } from '#outcome';
+import { phrase, type Voice } from '#texts';
 import {
   circle,
   type Drawing,
@@ -157,16 +158,15 @@ const markShapes = (
 /** Which line means which revision, in words on the drawing itself. */
 const legendShapes = (
   { before, after }: SectionDifference['names'],
-  letter: number,
-  y: number,
+  { letter, y, voice }: { readonly letter: number; readonly y: number; readonly voice: Voice },
 ): readonly Shape[] => {
   const row = (index: number, words: string, style: Parameters<typeof line>[4]): Shape[] => [
     line(2, y + letter * (index * 1.5 + 0.7), 40, y + letter * (index * 1.5 + 0.7), style),
     lettering(48, y + letter * (index * 1.5 + 1), words, letter),
   ];
   return [
-    ...row(0, `full ink: ${after}`, { stroke: 'ink', weight: 'pencil' }),
-    ...row(1, `broken and hollow: ${before}, where it differs`, {
+    ...row(0, phrase(voice, 'full ink: {after}', { after }), { stroke: 'ink', weight: 'pencil' }),
+    ...row(1, phrase(voice, 'broken and hollow: {before}, where it differs', { before }), {
       stroke: 'ink',
       weight: 'thin',
       dash: 'hidden',
@@ -194,9 +194,11 @@ export const sectionDifference = (
   const legendAt = upstageAt + strips.upstage;
   const at = (x: number, y: number, shapes: readonly Shape[]): Shape =>
     group(shapes, { at: point(x, y) });
-  const title =
-    `Section of ${after.house.name}, looking to stage right: ${names.after} in full, ` +
-    `${names.before} in broken lines`;
+  const title = phrase(
+    after.house,
+    'Section of {name}, looking to stage right: {after} in full, {before} in broken lines',
+    { name: after.house.name, after: names.after, before: names.before },
+  );
   return {
     drawing: {
       width: room.width + strips.heights,
@@ -209,7 +211,7 @@ export const sectionDifference = (
         at(strips.heights, fieldAt, parts.field.shapes),
         at(strips.heights, marksAt, markShapes(placed, { width: room.width, letter, from: 0 })),
         at(strips.heights, upstageAt, parts.upstage.shapes),
-        at(0, legendAt, legendShapes(names, letter, 0)),
+        at(0, legendAt, legendShapes(names, { letter, y: 0, voice: after.house })),
       ],
     },
     unplaced,

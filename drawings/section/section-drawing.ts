@@ -10,7 +10,7 @@ import type { House } from '#house';
 import { NO_BREAK_SPACE } from '#quantities';
 import { phrase } from '#texts';
 import { type FieldScale, type FieldView, fieldScale, fitted } from '../field-view.ts';
-import { cutTo, linesOfText } from '../lettering.ts';
+import { cutTo, linesOfText, piecesOfWord } from '../lettering.ts';
 import { measureStrip } from '../measure-strip.ts';
 import { heightWords } from '../printed.ts';
 import { type Drawing, group, lettering, point, polyline, type Shape } from '../shape.ts';
@@ -135,8 +135,19 @@ const heightsOf = (
     .filter(({ y }) => y >= 0 && y <= height)
     .toReversed()
     .map((each) => {
-      const words = `${each.name} ${heightWords(house, each.heightM)}`;
-      return { ...each, lines: linesOfText(words, letter, width - 10) };
+      const figure = heightWords(house, each.heightM);
+      const [words, room] = [`${each.name} ${figure}`, width - 10];
+      // In more lines than one the figure stands alone, so that no name runs into it.
+      const lines =
+        linesOfText(words, letter, room).length === 1
+          ? [words]
+          : [
+              ...linesOfText(each.name, letter, room).flatMap((line) =>
+                piecesOfWord(line, letter, room),
+              ),
+              figure,
+            ];
+      return { ...each, lines };
     });
   // The tallest label sets the distance for all: there are few of them.
   const apart = letter * 1.15 * Math.max(1, ...inSight.map(({ lines }) => lines.length));
@@ -150,10 +161,16 @@ const heightsOf = (
     return [
       polyline([point(width - 7, at), point(width, y)], { stroke: 'line', weight: 'hair' }),
       ...lines.map((text, row) =>
-        lettering(width - 9, at + letter * (0.34 + (row - (lines.length - 1) / 2)), text, letter, {
-          anchor: 'end',
-          pen: 'ink2',
-        }),
+        lettering(
+          width - 9,
+          at + letter * (0.34 + 1.1 * (row - (lines.length - 1) / 2)),
+          text,
+          letter,
+          {
+            anchor: 'end',
+            pen: 'ink2',
+          },
+        ),
       ),
     ];
   });

@@ -8,7 +8,7 @@ import {
 } from '#assessment';
 import { battenLoadsDrawing, type Drawing, group, hangingItems, lettering } from '#drawings';
 import type { House } from '#house';
-import { phrase } from '#texts';
+import { phrase, toldEach } from '#texts';
 import { hangName, type SheetContext } from '../context.ts';
 import {
   BODY_HEIGHT,
@@ -142,7 +142,9 @@ const drawingOf = (
   const caption = lettering(
     0,
     CAPTION,
-    phrase(house, 'As {name}, the heaviest state', { name: state.name }),
+    phrase(house, 'As {name}, the heaviest state', {
+      name: toldEach(house, state.name),
+    }),
     CAPTION,
     {
       weight: 'strong',
@@ -167,7 +169,7 @@ const mostLoaded = ({ lines }: StructureState) =>
   );
 
 const summaryRow = (state: StructureState, set: SetAssessment, house: House): Row => {
-  const name: Words = [strong(state.name)];
+  const name: Words = [strong(toldEach(house, state.name))];
   const { beam } = state;
   const most = mostLoaded(state);
   const mass = sayMeasure({ value: state.mass, kind: 'mass' }, house, { round: 'up' });

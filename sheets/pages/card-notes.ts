@@ -6,7 +6,7 @@ import { tradeWord } from '#drawings';
 import type { Finding } from '#findings';
 import type { House } from '#house';
 import { unreachable } from '#outcome';
-import { phrase } from '#texts';
+import { phrase, told } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { strong, type Words } from '../sheet.ts';
 import { GRANTED } from '../words/engine-words.ts';
@@ -85,7 +85,7 @@ const unknownsOf = (context: SheetContext, set: SetAssessment): readonly string[
     .flatMap((what) => what.split('; '));
   const unsaid = set.plan.known
     ? set.plan.value.doubtsUnsaid.map((what) =>
-        phrase(context.house, 'tolerance of {what}', { what }),
+        phrase(context.house, 'tolerance of {what}', { what: told(context.house, what) }),
       )
     : [];
   const words = [...listed, ...unsaid].map((what) => afterName(shortened(what), context.house));

@@ -3,7 +3,7 @@
 import type { PlacedLoad, SetAssessment, SetStructure, StructureState } from '#assessment';
 import { hangingItems } from '#drawings';
 import type { House } from '#house';
-import { phrase } from '#texts';
+import { phrase, toldEach } from '#texts';
 import type { Block, Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { placesAcross, sideAndDistance } from '../words/say-across.ts';
@@ -111,7 +111,9 @@ const loadTable = (states: readonly StructureState[], house: House): Table => {
       columns: [
         { head: phrase(house, 'Load'), align: 'left', share: 0 },
         { head: phrase(house, 'Place'), align: 'left', share: 0 },
-        ...states.map(({ name }) => ({ head: name, unit, align: 'right', share: 0 }) as const),
+        ...states.map(
+          ({ name }) => ({ head: toldEach(house, name), unit, align: 'right', share: 0 }) as const,
+        ),
         { head: phrase(house, 'Off by'), unit, align: 'right', share: 0 },
       ],
       rows: alikeLoads(states).map((alike) => loadRow(alike, house)),

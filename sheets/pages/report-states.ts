@@ -4,7 +4,7 @@ import type { LineState, StructureState } from '#assessment';
 import type { BattenSolution } from '#beam';
 import type { Reckoned, Working } from '#findings';
 import type { House, LineSet } from '#house';
-import { message, phrase } from '#texts';
+import { message, phrase, told, toldEach } from '#texts';
 import type { Block, Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { sideAndDistance } from '../words/say-across.ts';
@@ -248,7 +248,7 @@ const heading = ({ name, height: heightM, kind }: StructureState, house: House):
     kind === 'bare'
       ? phrase(house, 'State: bare, at {heightM}', { heightM: height(heightM, house) })
       : phrase(house, 'State: {name}, reckoned at {heightM}', {
-          name,
+          name: toldEach(house, name),
           heightM: height(heightM, house),
         }),
 });
@@ -297,7 +297,7 @@ export const stateBlocks = (
         kind: 'notice',
         degree: 'danger',
         heading: phrase(house, 'NOT STABLE: no number is given'),
-        words: [beam.unstable.reason],
+        words: [told(house, beam.unstable.reason)],
       },
     ];
   }
@@ -316,7 +316,7 @@ export const stateBlocks = (
               phrase(
                 house,
                 'Signs, sources and what is left out: as in the state "{toldIn}" above.',
-                { toldIn },
+                { toldIn: toldEach(house, toldIn) },
               ),
             ],
           } as const,

@@ -2,7 +2,7 @@
 
 import type { Working } from '#findings';
 import type { House } from '#house';
-import { message, phrase } from '#texts';
+import { message, phrase, told } from '#texts';
 import { BODY_WIDTH } from '../page-parts.ts';
 import type { Row, Table, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
@@ -55,7 +55,7 @@ const rowsOf = (working: Working, house: House, isShort: boolean): readonly Row[
   const values = said.numbers.slice(`${result.symbol} = `.length);
   const notes: Words = [
     `${result.symbol} ${inHouseWords(result.meaning, house)}; ${termsWords(said, house)}. `,
-    ...sentence(phrase(house, 'Limit'), limit?.source ?? null),
+    ...sentence(phrase(house, 'Limit'), limit === null ? null : told(house, limit.source)),
     ...sentence(phrase(house, 'Source'), said.source),
     ...sentence(phrase(house, 'Left out'), said.omits),
   ];

@@ -3,7 +3,7 @@
 import { type ArborRoom, arborRoomOf, type GalleryWindow } from '#assessment';
 import type { HeightSpan, House, Known, LineSet } from '#house';
 import { INCH } from '#quantities';
-import { phrase } from '#texts';
+import { phrase, told } from '#texts';
 import { placesAcross } from '../words/say-across.ts';
 import { steelForce } from '../words/say-force.ts';
 import { notKnown } from '../words/say-known.ts';
@@ -16,7 +16,7 @@ export type Said = { readonly words: string; readonly unknown: readonly string[]
 const said = (words: string): Said => ({ words, unknown: [] });
 const unknownFact = (house: House, why?: string): Said => ({
   words: notKnown(house),
-  unknown: [why ?? ''],
+  unknown: [told(house, why ?? '')],
 });
 const NONE = said('–');
 

@@ -6,7 +6,7 @@ import type { House } from '#house';
 import { POUND } from '#quantities';
 import type { Item } from '#show';
 import type { TakeoffLine } from '#takeoff';
-import { message, phrase } from '#texts';
+import { message, phrase, told } from '#texts';
 import type { SheetContext } from '../context.ts';
 import { BODY_WIDTH, houseFor, makeSheet, notAnOrder, voidWords } from '../page-parts.ts';
 import type { Column, Row, Sheet, SheetData, Words } from '../sheet.ts';
@@ -83,7 +83,7 @@ const totalRow = (set: SetAssessment, house: House): Row => {
         [''],
         [strong(phrase(house, NOT_KNOWN))],
         [''],
-        [hung.needs.join('; ')],
+        [told(house, hung.needs.join('; '))],
         [''],
       ],
       rule: 'thick',
@@ -127,9 +127,9 @@ const lineName = (
   house: House,
 ): string => {
   if (item.name === hangName && bodies.length > 1)
-    return line.isHem ? phrase(house, 'hem') : line.name;
+    return line.isHem ? phrase(house, 'hem') : told(house, line.name);
   if (line.isHem) return phrase(house, '{name}, hem', { name: item.name });
-  return bodies.length === 1 ? item.name : `${item.name}: ${line.name}`;
+  return bodies.length === 1 ? item.name : `${item.name}: ${told(house, line.name)}`;
 };
 
 const setRows = (set: SetAssessment, house: House): readonly Row[] => {

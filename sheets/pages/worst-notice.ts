@@ -3,7 +3,7 @@
 import { heavySide } from '#drawings';
 import { type House, type LineSet, lockHoldOf } from '#house';
 import { GRAVITY } from '#quantities';
-import { phrase } from '#texts';
+import { phrase, told } from '#texts';
 import type { Notice, Words } from '../sheet.ts';
 import { strong } from '../sheet.ts';
 import { sayMeasure } from '../words/say-measure.ts';
@@ -107,7 +107,7 @@ export const worstAfter = (worst: Worst, how: string, context: NoticeContext): W
   const size = loadMass(Math.abs(worst.any.valueN) / GRAVITY, house);
   const heavy = `${size} ${heavySide(house, worst.any.valueN)}`;
   return [
-    strong(`${word}${capital(`after ${how}`)}: ${heavy}`),
+    strong(`${word}${capital(told(house, `after ${how}`))}: ${heavy}`),
     ` ${whereWords(worst.any, house)}. ${words}`,
   ];
 };

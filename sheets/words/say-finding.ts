@@ -5,7 +5,7 @@ import type { House } from '#house';
 import { assert, unreachable } from '#outcome';
 import { GRAVITY } from '#quantities';
 import { ruleOf } from '#rules';
-import { ENGLISH, phrase, type Voice } from '#texts';
+import { ENGLISH, message, phrase, told, toldEach, toldRuns, type Voice } from '#texts';
 import { sayMeasure } from './say-measure.ts';
 import { isMoment, sayMoment } from './say-moment.ts';
 import { inHouseWords } from './trade-translation.ts';
@@ -54,14 +54,49 @@ const OUR_WORDS: ReadonlySet<string> = new Set([
   'where',
 ]);
 
+/** Facts that the engine says in words which are the same in every English. */
+const ENGINE_WORDS: ReadonlySet<string> = new Set([
+  'best',
+  'confirmed',
+  'least',
+  'method',
+  'missing',
+  'purchase',
+  'rate',
+  'sets',
+  'stack',
+  'wire',
+  'why',
+]);
+
+/** What the engine says where nobody has given a name. */
+const NOBODY: ReadonlySet<string> = new Set([
+  message('as recorded'),
+  message('every height'),
+  message('not known'),
+  message('not recorded'),
+  message('no reason recorded'),
+  message('nobody recorded'),
+  message('what lies on the deck'),
+]);
+
+/** All of a piece or none of it, as a figure, which stands in any sentence. */
+const WHOLE: Readonly<Record<string, string>> = { all: '100 %', none: '0 %' };
+
 const factWords = (name: string, fact: Measure | string, house: House): string => {
   if (typeof fact !== 'string') return sayMeasure(fact, house);
   if (isMoment(fact)) return sayMoment(fact, house);
-  return OUR_WORDS.has(name) ? afterName(fact, house) : fact;
+  if (OUR_WORDS.has(name)) return afterName(fact, house);
+  if (name === 'share' && house.tongue !== undefined) return WHOLE[fact] ?? fact;
+  if (name === 'sets' && !/^sets? /.test(fact)) return toldRuns(house, fact);
+  if (name === 'state' || name === 'states') return toldEach(house, fact);
+  return ENGINE_WORDS.has(name) || NOBODY.has(fact) ? told(house, fact) : fact;
 };
 
 /** `Border 1: tolerance of the trim`: what stands before the colon is a name. */
-export const afterName = (words: string, house: Pick<House, 'words'>): string => {
+export const afterName = (words: string, house: Voice): string => {
+  const said = told(house, words);
+  if (said !== words) return said;
   const colon = words.indexOf(': ') + 1;
   return `${words.slice(0, colon)}${inHouseWords(words.slice(colon), house)}`;
 };

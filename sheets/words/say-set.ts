@@ -6,7 +6,7 @@ import type { Basis, House, LineSet } from '#house';
 import { unreachable } from '#outcome';
 import { formatLength, formatMass, kilograms, metres } from '#quantities';
 import type { TakeoffLine } from '#takeoff';
-import { ENGLISH, message, phrase, type Voice } from '#texts';
+import { ENGLISH, message, phrase, told, type Voice } from '#texts';
 
 /** A mass of counted bricks: half pounds are real there, since half bricks are. */
 export const brickMass = (massKg: number, house: House): string =>
@@ -91,7 +91,9 @@ export const groundsWords = (
 
 /** `640 lb, off by 13 lb at most`; says so where a mass or its tolerance is not known. */
 export const hungWords = ({ hung }: SetAssessment, house: House): string => {
-  if (!hung.known) return phrase(house, 'not known: {needs}', { needs: hung.needs.join('; ') });
+  if (!hung.known) {
+    return phrase(house, 'not known: {needs}', { needs: told(house, hung.needs.join('; ')) });
+  }
   const { withoutLoom, loom, uncertainty } = hung.value;
   const doubt =
     uncertainty === null

@@ -2,7 +2,7 @@
 
 import type { Measure, Term, Working } from '#findings';
 import type { House } from '#house';
-import { phrase } from '#texts';
+import { phrase, told } from '#texts';
 import { sayMeasure } from './say-measure.ts';
 import { inHouseWords } from './trade-translation.ts';
 
@@ -70,7 +70,7 @@ export const sayWorking = (working: Working, house: House): SaidWorking => {
       ? null
       : phrase(house, 'limit {measure} ({source})', {
           measure: sayMeasure(limit.value, house, fine),
-          source: limit.source,
+          source: told(house, limit.source),
         });
   return {
     title: inHouseWords(working.title, house),
@@ -84,7 +84,7 @@ export const sayWorking = (working: Working, house: House): SaidWorking => {
       symbol: term.symbol,
       meaning: inHouseWords(term.meaning, house),
       value: said(term.value, house),
-      source: term.source ?? null,
+      source: term.source === undefined ? null : told(house, term.source),
     })),
   };
 };

@@ -4,7 +4,7 @@ import type { House } from '#house';
 import { type NotAsked, type WorkedOrder, whyNotPrinted } from '#orders';
 import type { Refusal } from '#outcome';
 import type { OrderVerdict } from '#rules';
-import { phrase } from '#texts';
+import { phrase, told } from '#texts';
 import { afterName, sayFinding } from './say-finding.ts';
 import { sayPlan } from './say-plan.ts';
 import { whyWords } from './why-words.ts';
@@ -37,8 +37,8 @@ const judgeWords = ({ broken, refused }: OrderVerdict, house: House): readonly s
     return [
       phrase(house, 'The judge cannot replay it {at}: {found}; wanted is {accepted}.', {
         at: at(refused.step),
-        found,
-        accepted,
+        found: told(house, found),
+        accepted: told(house, accepted),
       }),
     ];
   }

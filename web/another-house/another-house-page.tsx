@@ -9,6 +9,7 @@ import { Notice } from '../frame/notice.tsx';
 import { Refusals } from '../frame/refusals.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import type { Kept, Open } from '../keeping/kept.ts';
+import { useTell } from '../language/use-tell.ts';
 import { PlannedFrame } from '../order/planned-frame.tsx';
 import { useWork } from '../reckoning/use-work.ts';
 import { FitView } from './fit-view.tsx';
@@ -24,21 +25,25 @@ const ofKind = ({ documents }: Open, kind: Kept['kind']): readonly Kept[] =>
   Object.values(documents).filter((kept) => kept.kind === kind);
 
 export const AnotherHousePage = ({ place, open }: PageProps) => {
+  const tell = useTell();
   const { house, show } = useWork();
   const others = ofKind(open, 'house').filter(({ document }) => document['id'] !== house.id);
   const to = others.find(({ document }) => document['id'] === place.to);
   return (
     <>
       <div className="page-head">
-        <h1>Another house</h1>
+        <h1>{tell('Another house')}</h1>
         <p className="quiet">
-          {show.name} put on the sets of another house, as a question: nothing of it is kept until
-          you make a show of it.
+          {tell(
+            '{show} put on the sets of another house, as a question: nothing of it is kept until ' +
+              'you make a show of it.',
+            { show: show.name },
+          )}
         </p>
       </div>
       <ChooseHouse place={place} others={others} />
       {to === undefined ? null : <ToHouse key={to.id} place={place} open={open} kept={to} />}
-      <TitleBlock drawing="Another house, a question" scale="none" />
+      <TitleBlock drawing={tell('Another house, a question')} scale={tell('none')} />
     </>
   );
 };
@@ -46,14 +51,15 @@ export const AnotherHousePage = ({ place, open }: PageProps) => {
 type ChooseProps = { readonly place: AnotherHousePlace; readonly others: readonly Kept[] };
 
 const ChooseHouse = ({ place, others }: ChooseProps) => {
+  const tell = useTell();
   const id = useId();
   if (others.length === 0) {
     return (
-      <Notice degree="note" title="There is no other house in this database.">
+      <Notice degree="note" title={tell('There is no other house in this database.')}>
         <p>
-          Bring one in, or begin one, under{' '}
+          {tell('Bring one in, or begin one, under')}{' '}
           <Link to={{ kind: 'documents', document: null, older: null, newer: null }}>
-            Documents
+            {tell('Documents')}
           </Link>
           .
         </p>
@@ -62,7 +68,7 @@ const ChooseHouse = ({ place, others }: ChooseProps) => {
   }
   return (
     <p className="piece-field house-choice">
-      <label htmlFor={id}>House to go to</label>
+      <label htmlFor={id}>{tell('House to go to')}</label>
       <select
         id={id}
         value={place.to ?? ''}
@@ -70,7 +76,7 @@ const ChooseHouse = ({ place, others }: ChooseProps) => {
           go({ kind: 'anotherHouse', to: target.value || null, moved: null })
         }
       >
-        <option value="">choose …</option>
+        <option value="">{tell('choose …')}</option>
         {others.map(({ document }) => (
           <option key={String(document['id'])} value={String(document['id'])}>
             {String(document['name'])}
@@ -84,6 +90,7 @@ const ChooseHouse = ({ place, others }: ChooseProps) => {
 type ToProps = PageProps & { readonly kept: Kept };
 
 const ToHouse = ({ place, open, kept }: ToProps) => {
+  const tell = useTell();
   const read = useMemo(() => readHouseValue(kept.document), [kept.document]);
   const state = ofKind(open, 'state').find(
     ({ document }) => document['house'] === kept.document['id'],
@@ -94,7 +101,10 @@ const ToHouse = ({ place, open, kept }: ToProps) => {
   );
   if (!read.ok) {
     return (
-      <Notice degree="caution" title={`${String(kept.document['name'])} is not understood`}>
+      <Notice
+        degree="caution"
+        title={tell('{name} is not understood', { name: String(kept.document['name']) })}
+      >
         <Refusals refusals={read.error} />
       </Notice>
     );
@@ -105,28 +115,32 @@ const ToHouse = ({ place, open, kept }: ToProps) => {
 type FittedProps = PageProps & { readonly target: Target; readonly to: House };
 
 const Fitted = ({ place, open, target, to }: FittedProps) => {
+  const tell = useTell();
   const { show } = useWork();
   const { fit, progress, isStopped, stop, again } = useFit(target, place.moved);
-  const title = `${show.name} in ${to.name}`;
+  const title = tell('{show} in {house}', { show: show.name, house: to.name });
   if (fit === null) {
     return (
       <PlannedFrame word="WHAT IF" title={title}>
         {isStopped ? (
           <p className="buttons">
-            <span role="status">Stopped.</span>
+            <span role="status">{tell('Stopped.')}</span>
             <button type="button" onClick={again}>
-              Fit it again
+              {tell('Fit it again')}
             </button>
           </p>
         ) : (
           <p className="buttons">
             <span role="status">
               {progress === null
-                ? 'The show is being fitted …'
-                : `${progress.done} of ${progress.of} pieces tried on every set …`}
+                ? tell('The show is being fitted …')
+                : tell('{done} of {all} pieces tried on every set …', {
+                    done: progress.done,
+                    all: progress.of,
+                  })}
             </span>
             <button type="button" onClick={stop}>
-              Stop
+              {tell('Stop')}
             </button>
           </p>
         )}

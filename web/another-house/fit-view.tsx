@@ -10,12 +10,16 @@ import {
   sayBar,
   sayChange,
   saySide,
+  sayWhat,
 } from '#fitting';
 import type { House } from '#house';
-import { inHouseWords, sayFinding, sayMeasure } from '#sheets';
+import { sayFinding, sayMeasure } from '#sheets';
+import { message, phrase, phraseCount } from '#texts';
 import { Glyph } from '../drawing/glyph-view.tsx';
+import { FOLDED } from '../frame/folded-roles.ts';
 import { Notice } from '../frame/notice.tsx';
 import { Refusals } from '../frame/refusals.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { PlannedFrame } from '../order/planned-frame.tsx';
 import { useWork } from '../reckoning/use-work.ts';
 import { sayWithheld } from '../which-set/place-words.ts';
@@ -29,49 +33,65 @@ type ViewProps = {
   readonly onPropose: (() => void) | null;
 };
 
-const NOTE =
+const NOTE = message(
   'By the plan, with bricks chosen anew, pieces in the order in which they hang. Not reckoned: ' +
-  'sightlines, keep-outs, swing. A show of this list is not cleared for work.';
+    'sightlines, keep-outs, swing. A show of this list is not cleared for work.',
+);
 
-/** Figures of the other house, in the units and words of whoever reads here. */
+/** Figures of the other house, in the units, words and language of whoever reads here. */
 const useReader = (to: House): House => {
   const { house } = useWork();
-  return { ...to, units: house.units, words: house.words };
+  return { ...to, units: house.units, words: house.words, tongue: house.tongue };
 };
 
-const plural = (count: number, one: string, many: string): string =>
-  `${count === 0 ? 'no' : count} ${count === 1 ? one : many}`;
-
-const summary = ({ pieces, questions, fails }: Fit): string => {
+const summary = ({ pieces, questions, fails }: Fit, reader: House): string => {
   const hung = pieces.filter(({ to }) => to !== null);
   const left = pieces.length - hung.length;
   const isBad = ({ fails: own }: PieceFit): boolean => own.some(({ level }) => level === 'stop');
   const bad = hung.filter(isBad).length;
   return [
-    `${hung.length} of ${pieces.length} pieces hang.`,
-    left === 0 ? 'None is left out.' : `${left} ${left === 1 ? 'is' : 'are'} left out.`,
-    `${plural(bad, 'piece no longer works', 'pieces no longer work')} as it is.`,
-    `${plural(fails.length, 'thing', 'things')} of the house as a whole.`,
-    `${plural(questions.length, 'question', 'questions')} for the other house.`,
+    phrase(reader, '{count} of {all} pieces hang.', { count: hung.length, all: pieces.length }),
+    left === 0
+      ? phrase(reader, 'None is left out.')
+      : phraseCount(reader, left, ['{count} is left out.', '{count} are left out.']),
+    bad === 0
+      ? phrase(reader, 'no pieces no longer work as it is.')
+      : phraseCount(reader, bad, [
+          '{count} piece no longer works as it is.',
+          '{count} pieces no longer work as it is.',
+        ]),
+    fails.length === 0
+      ? phrase(reader, 'no things of the house as a whole.')
+      : phraseCount(reader, fails.length, [
+          '{count} thing of the house as a whole.',
+          '{count} things of the house as a whole.',
+        ]),
+    questions.length === 0
+      ? phrase(reader, 'no questions for the other house.')
+      : phraseCount(reader, questions.length, [
+          '{count} question for the other house.',
+          '{count} questions for the other house.',
+        ]),
   ].join(' ');
 };
 
 export const FitView = ({ fit, to, title, onMove, onPropose }: ViewProps) => {
+  const tell = useTell();
   const reader = useReader(to);
   return (
-    <PlannedFrame word="WHAT IF" title={title} note={NOTE}>
+    <PlannedFrame word="WHAT IF" title={title} note={tell(NOTE)}>
       <p role="status">
-        <b>{summary(fit)}</b>
+        <b>{summary(fit, reader)}</b>
       </p>
       {fit.refusals.length === 0 ? null : (
-        <Notice degree="caution" title="the other house does not read this show">
+        <Notice degree="caution" title={tell('the other house does not read this show')}>
           <Refusals refusals={fit.refusals} />
         </Notice>
       )}
       {onPropose === null ? null : (
         <p className="buttons">
           <button type="button" onClick={onPropose}>
-            Back to what was proposed
+            {tell('Back to what was proposed')}
           </button>
         </p>
       )}
@@ -88,29 +108,43 @@ export const FitView = ({ fit, to, title, onMove, onPropose }: ViewProps) => {
 type PiecesProps = Pick<ViewProps, 'fit' | 'to' | 'onMove'> & { readonly reader: House };
 
 const Pieces = ({ fit, to, reader, onMove }: PiecesProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const withheld = new Set(fit.withheld.map(({ set }) => set));
   const free = to.lineSets.map(({ id }) => id).filter((id) => !withheld.has(id));
   return (
     <section aria-labelledby="fit-pieces">
-      <h3 id="fit-pieces">Piece by piece</h3>
+      <h3 id="fit-pieces">{tell('Piece by piece')}</h3>
       {fit.withheld.length === 0 ? null : (
         <p className="quiet">
-          Not free there:{' '}
-          {fit.withheld.map((each) => `${each.set}, ${sayWithheld(each)}`).join('; ')}.
+          {tell('Not free there: {sets}.', {
+            sets: fit.withheld
+              .map((each) => `${each.set}, ${sayWithheld(each, reader)}`)
+              .join('; '),
+          })}
         </p>
       )}
-      <table className="plain fit-table folds-early">
-        <thead>
-          <tr>
-            <th scope="col">piece, and its set in {house.name}</th>
-            <th scope="col">set there</th>
-            <th scope="col">from its place</th>
-            <th scope="col">no longer works</th>
-            <th scope="col">written otherwise, and what differs</th>
+      <table {...FOLDED.table} className="plain fit-table folds-early">
+        <thead {...FOLDED.rows}>
+          <tr {...FOLDED.row}>
+            <th {...FOLDED.columnHead} scope="col">
+              {tell('piece, and its set in {house}', { house: house.name })}
+            </th>
+            <th {...FOLDED.columnHead} scope="col">
+              {tell('set there')}
+            </th>
+            <th {...FOLDED.columnHead} scope="col">
+              {tell('from its place')}
+            </th>
+            <th {...FOLDED.columnHead} scope="col">
+              {tell('no longer works')}
+            </th>
+            <th {...FOLDED.columnHead} scope="col">
+              {tell('written otherwise, and what differs')}
+            </th>
           </tr>
         </thead>
-        <tbody>
+        <tbody {...FOLDED.rows}>
           {fit.pieces.map((piece) => (
             <PieceRow key={piece.from} piece={piece} free={free} reader={reader} onMove={onMove} />
           ))}
@@ -131,27 +165,30 @@ const THERE_M = 1e-3;
 
 const shiftWords = ({ shiftM, to }: PieceFit, reader: House): string => {
   if (to === null) return '';
-  if (shiftM === null) return 'not known';
-  if (Math.abs(shiftM) < THERE_M) return 'there';
+  if (shiftM === null) return phrase(reader, 'not known');
+  if (Math.abs(shiftM) < THERE_M) return phrase(reader, 'there');
   const length = sayMeasure({ value: Math.abs(shiftM), kind: 'length' }, reader);
-  return `${length} ${shiftM > 0 ? 'upstage' : 'downstage'}`;
+  return shiftM > 0
+    ? phrase(reader, '{length} upstage', { length })
+    : phrase(reader, '{length} downstage', { length });
 };
 
 const PieceRow = ({ piece, free, reader, onMove }: RowProps) => {
+  const tell = useTell();
   const { from, name, to } = piece;
   return (
-    <tr className={to === null ? 'left-out' : ''}>
-      <th scope="row">
+    <tr {...FOLDED.row} className={to === null ? 'left-out' : ''}>
+      <th {...FOLDED.rowHead} scope="row">
         {name}
-        <small className="quiet">set {from}</small>
+        <small className="quiet">{tell('set {id}', { id: from })}</small>
       </th>
-      <td data-label="set there">
+      <td {...FOLDED.cell} data-label={tell('set there')}>
         <select
-          aria-label={`Set there for ${name}`}
+          aria-label={tell('Set there for {name}', { name })}
           value={to ?? ''}
           onChange={({ target }) => onMove(from, target.value === '' ? null : target.value)}
         >
-          <option value="">nowhere</option>
+          <option value="">{tell('nowhere')}</option>
           {free.map((id) => (
             <option key={id} value={id}>
               {id}
@@ -159,12 +196,14 @@ const PieceRow = ({ piece, free, reader, onMove }: RowProps) => {
           ))}
         </select>
       </td>
-      <td data-label="from its place">{shiftWords(piece, reader)}</td>
-      <td data-label="no longer works" className="whole">
+      <td {...FOLDED.cell} data-label={tell('from its place')}>
+        {shiftWords(piece, reader)}
+      </td>
+      <td {...FOLDED.cell} data-label={tell('no longer works')} className="whole">
         {to === null ? <LeftOut piece={piece} free={free} reader={reader} /> : null}
         <Fails fails={piece.fails} reader={reader} />
       </td>
-      <td data-label="written otherwise" className="whole">
+      <td {...FOLDED.cell} data-label={tell('written otherwise')} className="whole">
         <Otherwise piece={piece} reader={reader} />
       </td>
     </tr>
@@ -172,22 +211,24 @@ const PieceRow = ({ piece, free, reader, onMove }: RowProps) => {
 };
 
 const LeftOut = ({ piece: { bars }, free, reader }: Omit<RowProps, 'onMove'>) => {
+  const tell = useTell();
   const barred = new Set(bars.flatMap(({ sets }) => sets));
   const rest = free.length - barred.size;
   return (
     <>
       <p className="signed caution-word">
         <Glyph name="caution" size={18} />
-        hangs nowhere
+        {tell('hangs nowhere')}
       </p>
       <ul className="plain-list">
         {bars.map(({ bar, sets }) => (
           <li key={`${bar.is} ${sets.join(' ')}`}>
-            {sets.length > 3 ? `${sets.length} sets` : `set ${sets.join(', ')}`}:{' '}
-            {sayBar(bar, reader)}
+            {sets.length > 3
+              ? tell('{count} sets: {why}', { count: sets.length, why: sayBar(bar, reader) })
+              : tell('set {sets}: {why}', { sets: sets.join(', '), why: sayBar(bar, reader) })}
           </li>
         ))}
-        {rest > 0 ? <li>No room is left in depth between its neighbours.</li> : null}
+        {rest > 0 ? <li>{tell('No room is left in depth between its neighbours.')}</li> : null}
       </ul>
     </>
   );
@@ -212,13 +253,17 @@ const Fails = ({ fails, reader }: FailsProps) =>
   );
 
 const Otherwise = ({ piece, reader }: Pick<RowProps, 'piece' | 'reader'>) => {
+  const tell = useTell();
   const { changes, differs, to } = piece;
   if (to === null) return null;
   return (
     <details>
       <summary>
-        {changes.length} written otherwise, {differs.length} differ
-        <span className="only-said"> for {piece.name}</span>
+        {tell('{changes} written otherwise, {differs} differ', {
+          changes: changes.length,
+          differs: differs.length,
+        })}
+        <span className="only-said">{tell(' for {name}', { name: piece.name })}</span>
       </summary>
       <ul className="plain-list">
         {changes.map((change) => {
@@ -226,28 +271,37 @@ const Otherwise = ({ piece, reader }: Pick<RowProps, 'piece' | 'reader'>) => {
           return <li key={words}>{words}</li>;
         })}
       </ul>
-      <DiffersTable differs={differs} reader={reader} caption={`Set ${piece.from} and set ${to}`} />
+      <DiffersTable
+        differs={differs}
+        reader={reader}
+        caption={tell('Set {from} and set {to}', { from: piece.from, to })}
+      />
     </details>
   );
 };
 
 type DiffersProps = { readonly differs: readonly Differs[]; readonly reader: House };
 
-const DiffersTable = ({ differs, reader, caption }: DiffersProps & { readonly caption: string }) =>
-  differs.length === 0 ? null : (
+const DiffersTable = ({
+  differs,
+  reader,
+  caption,
+}: DiffersProps & { readonly caption: string }) => {
+  const tell = useTell();
+  return differs.length === 0 ? null : (
     <table className="plain differs-table">
       <caption>{caption}</caption>
       <thead>
         <tr>
-          <th scope="col">what</th>
-          <th scope="col">here</th>
-          <th scope="col">there</th>
+          <th scope="col">{tell('what')}</th>
+          <th scope="col">{tell('here')}</th>
+          <th scope="col">{tell('there')}</th>
         </tr>
       </thead>
       <tbody>
         {differs.map(({ what, there, here }) => (
           <tr key={what}>
-            <th scope="row">{inHouseWords(what, reader)}</th>
+            <th scope="row">{sayWhat(what, reader)}</th>
             <td>{saySide(there, reader)}</td>
             <td>{saySide(here, reader)}</td>
           </tr>
@@ -255,53 +309,66 @@ const DiffersTable = ({ differs, reader, caption }: DiffersProps & { readonly ca
       </tbody>
     </table>
   );
+};
 
 const HouseDiffers = ({ differs, reader, to }: DiffersProps & { readonly to: House }) => {
+  const tell = useTell();
   const { house } = useWork();
   return (
     <section aria-labelledby="fit-differs">
-      <h3 id="fit-differs">What differs in the house</h3>
-      <DiffersTable differs={differs} reader={reader} caption={`${house.name} and ${to.name}`} />
+      <h3 id="fit-differs">{tell('What differs in the house')}</h3>
+      <DiffersTable
+        differs={differs}
+        reader={reader}
+        caption={tell('{house} and {other}', { house: house.name, other: to.name })}
+      />
     </section>
   );
 };
 
-const HouseFails = ({ fails, reader }: FailsProps) => (
-  <section aria-labelledby="fit-fails">
-    <h3 id="fit-fails">What no longer works in the house as a whole</h3>
-    {fails.length === 0 ? (
-      <p className="quiet">Nothing that the rules know of.</p>
-    ) : (
-      <Fails fails={fails} reader={reader} />
-    )}
-  </section>
-);
+const HouseFails = ({ fails, reader }: FailsProps) => {
+  const tell = useTell();
+  return (
+    <section aria-labelledby="fit-fails">
+      <h3 id="fit-fails">{tell('What no longer works in the house as a whole')}</h3>
+      {fails.length === 0 ? (
+        <p className="quiet">{tell('Nothing that the rules know of.')}</p>
+      ) : (
+        <Fails fails={fails} reader={reader} />
+      )}
+    </section>
+  );
+};
 
 const Questions = ({ fit, to }: Pick<ViewProps, 'fit' | 'to'>) => {
   const id = useId();
-  const { show } = useWork();
+  const tell = useTell();
+  const { show, house } = useWork();
   const [said, setSaid] = useState('');
-  const groups = groupedQuestions(fit.questions, to);
-  const letter = questionLetter(fit.questions, { show: show.name, house: to.name, reader: to });
+  const reader: House = { ...to, tongue: house.tongue };
+  const groups = groupedQuestions(fit.questions, reader);
+  const letter = questionLetter(fit.questions, { show: show.name, house: to.name, reader });
   const copy = async (): Promise<void> => {
     const done = await navigator.clipboard.writeText(letter).then(
       () => true,
       () => false,
     );
     setSaid(
-      done ? 'Copied as plain text.' : 'This browser did not let it be copied: mark the text.',
+      done
+        ? tell('Copied as plain text.')
+        : tell('This browser did not let it be copied: mark the text.'),
     );
   };
   return (
     <section aria-labelledby={id}>
-      <h3 id={id}>What to ask {to.name}</h3>
+      <h3 id={id}>{tell('What to ask {house}', { house: to.name })}</h3>
       {groups.length === 0 ? (
-        <p className="quiet">Nothing is unknown of what this show takes there.</p>
+        <p className="quiet">{tell('Nothing is unknown of what this show takes there.')}</p>
       ) : (
         <>
           <p className="buttons">
             <button type="button" onClick={() => void copy()}>
-              Copy the questions
+              {tell('Copy the questions')}
             </button>
             <span role="status">{said}</span>
           </p>

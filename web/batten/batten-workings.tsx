@@ -2,6 +2,7 @@
 import { useMemo } from 'react';
 import { type SetAssessment, type StructureState, structureWorkingsOf } from '#assessment';
 import type { House } from '#house';
+import { useTell } from '../language/use-tell.ts';
 import { rowOfWorking } from '../set/check-rows.ts';
 import { CheckTable } from '../set/checks.tsx';
 
@@ -12,6 +13,7 @@ type Props = {
 };
 
 export const BattenWorkings = ({ set, house, state }: Props) => {
+  const tell = useTell();
   const rows = useMemo(() => {
     const { plant, states, whole } = structureWorkingsOf(set, house);
     const own = states.find((each) => each.state === state)?.workings ?? [];
@@ -20,7 +22,9 @@ export const BattenWorkings = ({ set, house, state }: Props) => {
   if (rows.length === 0) return null;
   return (
     <details className="batten-workings">
-      <summary>Worked out, each with its working: of how it is, not of a question</summary>
+      <summary>
+        {tell('Worked out, each with its working: of how it is, not of a question')}
+      </summary>
       <CheckTable rows={rows} />
     </details>
   );

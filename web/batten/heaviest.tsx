@@ -2,10 +2,12 @@
 import { useState } from 'react';
 import type { SetStructure, StructureState } from '#assessment';
 import { type BattenLimits, type Heaviest, heaviestAt } from '#beam';
-import { placeWords, tradeWord } from '#drawings';
+import { placeWords } from '#drawings';
 import type { House, LineSet } from '#house';
 import { unreachable } from '#outcome';
 import { formatMass, kilograms } from '#quantities';
+import { phrase } from '#texts';
+import { useTell } from '../language/use-tell.ts';
 import type { Movable } from './load-strip.tsx';
 import { caseAfter, type WhatIf } from './what-if.ts';
 
@@ -37,25 +39,27 @@ const limitsOf = ({ structure, state, lineSet, items }: Props): BattenLimits => 
 const stopWords = ({ stoppedBy, line }: Heaviest, house: House): string => {
   switch (stoppedBy) {
     case 'line':
-      return line === null ? 'a line is at its limit' : `line ${line + 1} is at its limit`;
+      return line === null
+        ? phrase(house, 'a line is at its limit')
+        : phrase(house, 'line {line} is at its limit', { line: line + 1 });
     case 'bending':
-      return 'the pipe bends as much as is allowed';
+      return phrase(house, 'the pipe bends as much as is allowed');
     case 'liveMass':
-      return `all that hangs is what the ${tradeWord(house, 'batten')} may carry`;
+      return phrase(house, 'all that hangs is what the batten may carry');
     case 'nothing':
-      return 'the search ends, with every limit still held';
+      return phrase(house, 'the search ends, with every limit still held');
     case 'tipping':
-      return `the ${tradeWord(house, 'batten')} is about to tip over`;
+      return phrase(house, 'the batten is about to tip over');
     default:
       return unreachable(stoppedBy);
   }
 };
 
-const heldWords = ({ line, utilisation, liveMass }: BattenLimits): string => {
+const heldWords = ({ line, utilisation, liveMass }: BattenLimits, house: House): string => {
   const held = [
-    ...(line === undefined ? [] : ['the limit of a line']),
-    ...(utilisation === undefined ? [] : ['allowed bending']),
-    ...(liveMass === undefined ? [] : ['the live limit']),
+    ...(line === undefined ? [] : [phrase(house, 'the limit of a line')]),
+    ...(utilisation === undefined ? [] : [phrase(house, 'allowed bending')]),
+    ...(liveMass === undefined ? [] : [phrase(house, 'the live limit')]),
   ];
   return held.join(', ');
 };
@@ -64,20 +68,23 @@ const answerOf = (props: Props): string => {
   const { structure, state, whatIf, house, at } = props;
   const limits = limitsOf(props);
   const found = heaviestAt(caseAfter(structure, state, whatIf), at.x, limits);
-  if (!found.ok) return 'Not looked for: no limit of this set is known.';
+  if (!found.ok) return phrase(house, 'Not looked for: no limit of this set is known.');
   const place = placeWords(house, at.x);
   const mass = formatMass(kilograms(found.value.mass), house, { round: 'down' });
   const stop = stopWords(found.value, house);
   const answer =
     found.value.mass === 0
-      ? `Nothing more at ${place}: ${stop}.`
-      : `At ${place} ${mass} more may hang; then ${stop}.`;
-  const held = `Held to: ${heldWords(limits)}. Not held to: blocks, beams, gallery, balance.`;
+      ? phrase(house, 'Nothing more at {place}: {stop}.', { place, stop })
+      : phrase(house, 'At {place} {mass} more may hang; then {stop}.', { place, mass, stop });
+  const held = phrase(house, 'Held to: {held}. Not held to: blocks, beams, gallery, balance.', {
+    held: heldWords(limits, house),
+  });
   return `${answer} ${held}`;
 };
 
 /** Asked for one place and one change; another place asks anew. */
 export const HeaviestHere = (props: Props) => {
+  const tell = useTell();
   const { state, whatIf, at } = props;
   const [asked, setAsked] = useState<{
     readonly state: StructureState;
@@ -93,7 +100,7 @@ export const HeaviestHere = (props: Props) => {
         type="button"
         onClick={() => setAsked({ state, whatIf, x: at.x, answer: answerOf(props) })}
       >
-        Heaviest load here
+        {tell('Heaviest load here')}
       </button>
       <p role="status">{isCurrent ? asked.answer : ''}</p>
     </div>

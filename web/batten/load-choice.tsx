@@ -2,8 +2,10 @@
 import { useId, useState } from 'react';
 import { placeWords } from '#drawings';
 import type { House } from '#house';
-import { formatMass, kilograms, parseQuantity } from '#quantities';
+import { decimalMarkOf, formatMass, kilograms, parseQuantity } from '#quantities';
+import { phrase, told } from '#texts';
 import { massUnit } from '../frame/unit-words.ts';
+import { useTell } from '../language/use-tell.ts';
 import type { Movable } from './load-strip.tsx';
 
 type ChoiceProps = {
@@ -13,18 +15,21 @@ type ChoiceProps = {
   readonly onChoose: (index: number) => void;
 };
 
-export const LoadChoice = ({ loads, chosen, house, onChoose }: ChoiceProps) => (
-  <label className="load-choice">
-    <span className="label">load to move</span>
-    <select value={chosen} onChange={({ target }) => onChoose(Number(target.value))}>
-      {loads.map(({ index, name, x }) => (
-        <option key={index} value={index}>
-          {name}, {placeWords(house, x)}
-        </option>
-      ))}
-    </select>
-  </label>
-);
+export const LoadChoice = ({ loads, chosen, house, onChoose }: ChoiceProps) => {
+  const tell = useTell();
+  return (
+    <label className="load-choice">
+      <span className="label">{tell('load to move')}</span>
+      <select value={chosen} onChange={({ target }) => onChoose(Number(target.value))}>
+        {loads.map(({ index, name, x }) => (
+          <option key={index} value={index}>
+            {name}, {placeWords(house, x)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+};
 
 type TryProps = {
   readonly house: House;
@@ -40,16 +45,17 @@ type Typed =
   | { readonly found: string; readonly accepted: string; readonly code: string | null };
 
 const readMass = (typed: string, house: House): Typed => {
-  const read = parseQuantity('mass', typed);
+  const read = parseQuantity('mass', typed, { decimalMark: decimalMarkOf(house) });
   if (!read.ok) return read.error;
   if (read.value <= MOST_KG) return { massKg: read.value };
   const most = formatMass(kilograms(MOST_KG), house, { round: 'down' });
-  return { found: typed, accepted: `at most ${most}`, code: null };
+  return { found: typed, accepted: phrase(house, 'at most {most}', { most }), code: null };
 };
 
 /** A mass is typed with its unit; what is not understood is refused in place. */
 export const TryLoad = ({ house, isTried, onTry }: TryProps) => {
   const id = useId();
+  const tell = useTell();
   const [typed, setTyped] = useState('');
   const [refused, setRefused] = useState<Exclude<Typed, { massKg: number }> | null>(null);
   const take = (): void => {
@@ -66,7 +72,7 @@ export const TryLoad = ({ house, isTried, onTry }: TryProps) => {
       }}
     >
       <label htmlFor={id}>
-        <span className="label">a load to try, {massUnit(house)}</span>
+        <span className="label">{tell('a load to try, {unit}', { unit: massUnit(house) })}</span>
       </label>
       <span className="try-row">
         <input
@@ -78,7 +84,7 @@ export const TryLoad = ({ house, isTried, onTry }: TryProps) => {
           aria-invalid={refused !== null}
           onChange={({ target }) => setTyped(target.value)}
         />
-        <button type="submit">Hang it</button>
+        <button type="submit">{tell('Hang it')}</button>
         {isTried ? (
           <button
             type="button"
@@ -87,13 +93,16 @@ export const TryLoad = ({ house, isTried, onTry }: TryProps) => {
               onTry(null);
             }}
           >
-            Take it off
+            {tell('Take it off')}
           </button>
         ) : null}
       </span>
       {refused === null ? null : (
         <p role="alert" className="caution-word">
-          Found {refused.found}. Accepted: {refused.accepted}.{' '}
+          {tell('Found {found}. Accepted: {accepted}.', {
+            found: told(house, refused.found),
+            accepted: told(house, refused.accepted),
+          })}{' '}
           <span className="code">{refused.code}</span>
         </p>
       )}

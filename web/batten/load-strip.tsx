@@ -2,6 +2,7 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
 import { flushSync } from 'react-dom';
 import type { BattenLoadsDrawing } from '#drawings';
+import { useTell } from '../language/use-tell.ts';
 import { onStep, type Steps } from './what-if.ts';
 
 export type Movable = {
@@ -75,6 +76,7 @@ const useOnceAFrame = (move: (index: number, x: number) => void) => {
 };
 
 export const LoadStrip = ({ drawing, loads, chosen, steps, said, onChoose, onMove }: Props) => {
+  const tell = useTell();
   const { top, bottom } = drawing.loads;
   const moveInFrame = useOnceAFrame(onMove);
   const inHand = useRef<{ readonly load: Movable; readonly offPx: number } | null>(null);
@@ -112,7 +114,7 @@ export const LoadStrip = ({ drawing, loads, chosen, steps, said, onChoose, onMov
       className="load-strip"
       role="slider"
       tabIndex={0}
-      aria-label={`${chosen.name}: place along the batten`}
+      aria-label={tell('{name}: place along the batten', { name: chosen.name })}
       aria-valuemin={chosen.from}
       aria-valuemax={chosen.to}
       aria-valuenow={chosen.x}

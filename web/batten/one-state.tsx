@@ -3,7 +3,9 @@ import { useMemo, useState } from 'react';
 import type { SetAssessment, SetStructure, StructureState } from '#assessment';
 import { hangingItems, placeOfLoad } from '#drawings';
 import type { House } from '#house';
+import { phrase } from '#texts';
 import { matches } from '../drawing/use-width.ts';
+import { useTell } from '../language/use-tell.ts';
 import { BattenFigure } from './batten-figure.tsx';
 import { HeaviestHere } from './heaviest.tsx';
 import { stepWords } from './line-words.ts';
@@ -22,9 +24,9 @@ import {
   type WhatIf,
 } from './what-if.ts';
 
-const namesOf = (set: SetAssessment): readonly string[] => [
+const namesOf = (set: SetAssessment, triedName: string): readonly string[] => [
   ...hangingItems(set).map(({ item }) => item.name),
-  TRIED_NAME,
+  triedName,
 ];
 
 /** What can be taken in hand: loads of what hangs, each with its number among its like. */
@@ -32,16 +34,20 @@ const movablesOf = (
   structure: SetStructure,
   loads: ReturnType<typeof loadsAfter>,
   items: readonly string[],
+  house: House,
 ): readonly Movable[] => {
   const kin = (of: string) => loads.filter((each) => each.of === of);
   return loads.flatMap((placed, index) => {
     if (!items.includes(placed.of)) return [];
     const all = kin(placed.of);
-    const number = all.length === 1 ? '' : ` ${all.indexOf(placed) + 1} of ${all.length}`;
+    const name = placed.of;
+    const number = all.indexOf(placed) + 1;
+    const total = all.length;
     return [
       {
         index,
-        name: `${placed.of}${number}`,
+        name:
+          total === 1 ? name : phrase(house, '{name} {number} of {total}', { name, number, total }),
         x: placeOfLoad(placed.load),
         ...reachOf(structure, placed),
       },
@@ -93,9 +99,13 @@ const useQuestion = (before: StructureState): Question => {
 export const OneState = ({ set, structure, house, state: before }: OneProps) => {
   const { whatIf, setWhatIf, inHand, setInHand, reset, tryMass } = useQuestion(before);
   const { lineSet } = set;
-  const items = useMemo(() => namesOf(set), [set]);
-  const state = useMemo(() => stateAfter(structure, before, whatIf), [structure, before, whatIf]);
-  const loads = movablesOf(structure, state.loads, items);
+  const triedName = useTell()(TRIED_NAME);
+  const items = useMemo(() => namesOf(set, triedName), [set, triedName]);
+  const state = useMemo(
+    () => stateAfter(structure, before, whatIf, triedName),
+    [structure, before, whatIf, triedName],
+  );
+  const loads = movablesOf(structure, state.loads, items, house);
   const chosen = loads.find(({ index }) => index === inHand) ?? loads[0];
   const isWhatIf = isChanged(whatIf);
   const { turnM } = stepsIn(house.units);
@@ -144,22 +154,29 @@ type HeadProps = {
 };
 
 /** Drag, keys or a turn: nothing of it is kept, and one press goes back. */
-const WhatIfHead = ({ isWhatIf, step, onReset }: HeadProps) => (
-  <div className="what-if-head">
-    {isWhatIf ? (
-      <>
-        <p>
-          <strong>WHAT IF</strong> A question, not a record: nothing of it is kept.
+const WhatIfHead = ({ isWhatIf, step, onReset }: HeadProps) => {
+  const tell = useTell();
+  return (
+    <div className="what-if-head">
+      {isWhatIf ? (
+        <>
+          <p>
+            <strong>{tell('WHAT IF')}</strong>{' '}
+            {tell('A question, not a record: nothing of it is kept.')}
+          </p>
+          <button type="button" onClick={onReset}>
+            {tell('Back to how it is')}
+          </button>
+        </>
+      ) : (
+        <p className="quiet">
+          {tell(
+            'Ask what would happen: drag a load, or move it with the arrow keys; make a line ' +
+              '{step} shorter or longer.',
+            { step },
+          )}
         </p>
-        <button type="button" onClick={onReset}>
-          Back to how it is
-        </button>
-      </>
-    ) : (
-      <p className="quiet">
-        Ask what would happen: drag a load, or move it with the arrow keys; make a line {step}{' '}
-        shorter or longer.
-      </p>
-    )}
-  </div>
-);
+      )}
+    </div>
+  );
+};

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import type { LineState, SetStructure } from '#assessment';
 import type { House } from '#house';
+import { useTell } from '../language/use-tell.ts';
 import { pullWords, stepWords, turnWords } from './line-words.ts';
 
 type Props = {
@@ -25,12 +26,16 @@ const apartOf = ({ structure, xOf }: Props): number => {
 };
 
 export const Turnbuckles = (props: Props) => {
+  const tell = useTell();
   const { structure, xOf } = props;
   const apart = apartOf(props);
   if (apart < STACKED_PX) return <OneTurnbuckle {...props} />;
   const isStacked = apart < SIDE_BY_SIDE_PX;
   return (
-    <ol className={isStacked ? 'turnbuckles stacked' : 'turnbuckles'} aria-label="Turnbuckles">
+    <ol
+      className={isStacked ? 'turnbuckles stacked' : 'turnbuckles'}
+      aria-label={tell('Turnbuckles')}
+    >
       {structure.lines.map(({ x }, line) => (
         <li key={x} style={{ left: xOf(x), ...(isStacked ? { width: apart - 4 } : {}) }}>
           <Turnbuckle {...props} line={line} />
@@ -43,25 +48,31 @@ export const Turnbuckles = (props: Props) => {
 const Turnbuckle = ({ line, lines, turns, house, stepM, onTurn }: Props & { line: number }) => {
   const step = stepWords(house, stepM);
   const state = lines[line];
-  const now = state === undefined ? '' : `, ${pullWords(house, state)}`;
+  const tell = useTell();
+  const number = line + 1;
   return (
     <>
       <div className="presses">
-        {(['shorter', 'longer'] as const).map((way) => (
-          <button
-            key={way}
-            type="button"
-            aria-label={`Line ${line + 1} ${way} by ${step}`}
-            onClick={() => onTurn(line, way === 'shorter' ? stepM : -stepM)}
-          >
-            {way}
-          </button>
-        ))}
+        <button
+          type="button"
+          aria-label={tell('Line {number} shorter by {step}', { number, step })}
+          onClick={() => onTurn(line, stepM)}
+        >
+          {tell('shorter')}
+        </button>
+        <button
+          type="button"
+          aria-label={tell('Line {number} longer by {step}', { number, step })}
+          onClick={() => onTurn(line, -stepM)}
+        >
+          {tell('longer')}
+        </button>
       </div>
       <p className="turned">
         <span className="only-said">
-          Line {line + 1}
-          {now}:{' '}
+          {state === undefined
+            ? tell('Line {number}: ', { number })
+            : tell('Line {number}, {pull}: ', { number, pull: pullWords(house, state) })}
         </span>
         {turnWords(house, turns[line] ?? 0)}
       </p>
@@ -70,15 +81,16 @@ const Turnbuckle = ({ line, lines, turns, house, stepM, onTurn }: Props & { line
 };
 
 const OneTurnbuckle = (props: Props) => {
+  const tell = useTell();
   const [line, setLine] = useState(0);
   return (
     <div className="one-turnbuckle">
       <label>
-        <span className="label">turnbuckle of</span>
+        <span className="label">{tell('turnbuckle of')}</span>
         <select value={line} onChange={({ target }) => setLine(Number(target.value))}>
           {props.structure.lines.map(({ x }, index) => (
             <option key={x} value={index}>
-              line {index + 1}
+              {tell('line {line}', { line: index + 1 })}
             </option>
           ))}
         </select>

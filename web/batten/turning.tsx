@@ -2,9 +2,9 @@
 import { useState } from 'react';
 import type { SetStructure, StructureState } from '#assessment';
 import { turnsToEven, turnsToLevel } from '#beam';
-import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { inHouseWords } from '#sheets';
+import { useTell } from '../language/use-tell.ts';
 import { stepWords, turnWords } from './line-words.ts';
 import { caseAfter, onStep, type WhatIf, withTurns } from './what-if.ts';
 
@@ -21,6 +21,7 @@ type Props = {
 const isTurned = (turnM: number, stepM: number): boolean => onStep(turnM, stepM) !== 0;
 
 export const Turning = (props: Props) => {
+  const tell = useTell();
   const { structure, state, whatIf, house, stepM, onChange } = props;
   const [refused, setRefused] = useState<string | null>(null);
   const ask = (search: typeof turnsToLevel): void => {
@@ -33,15 +34,14 @@ export const Turning = (props: Props) => {
     setRefused(null);
     onChange(withTurns(whatIf, found.value.turns, stepM));
   };
-  const batten = tradeWord(house, 'batten');
   return (
-    <section className="turning" aria-label="Turns of the turnbuckles">
+    <section className="turning" aria-label={tell('Turns of the turnbuckles')}>
       <div className="buttons">
         <button type="button" onClick={() => ask(turnsToLevel)}>
-          Level the {batten}
+          {tell('Level the batten')}
         </button>
         <button type="button" onClick={() => ask(turnsToEven)}>
-          Even the lines
+          {tell('Even the lines')}
         </button>
       </div>
       {refused === null ? null : (
@@ -51,8 +51,10 @@ export const Turning = (props: Props) => {
       )}
       <TurnList turns={whatIf.turns} house={house} stepM={stepM} />
       <p className="quiet">
-        The screen turns nothing. A competent person turns them by the house&apos;s own procedure, a
-        little at a time, and looks at every line after each.
+        {tell(
+          "The screen turns nothing. A competent person turns them by the house's own procedure, " +
+            'a little at a time, and looks at every line after each.',
+        )}
       </p>
     </section>
   );
@@ -65,23 +67,27 @@ type ListProps = {
 };
 
 const TurnList = ({ turns, house, stepM }: ListProps) => {
+  const tell = useTell();
   const turned = turns.flatMap((turnM, index) =>
     isTurned(turnM, stepM) ? [{ line: index + 1, turnM }] : [],
   );
   if (turned.length === 0) return null;
   return (
     <div role="status">
-      <ul className="turn-list" aria-label="What to turn">
+      <ul className="turn-list" aria-label={tell('What to turn')}>
         {turned.map(({ line, turnM }) => (
           <li key={line}>
-            line {line} <b>{turnWords(house, turnM)}</b>
+            {tell('line {line}', { line })} <b>{turnWords(house, turnM)}</b>
           </li>
         ))}
       </ul>
       <p className="quiet">
-        {turned.length === turns.length ? '' : 'The other lines stay. '}To the nearest{' '}
-        {stepWords(house, stepM)}. How many turns that is depends on the thread, which nobody has
-        given.
+        {turned.length === turns.length ? '' : `${tell('The other lines stay.')} `}
+        {tell(
+          'To the nearest {step}. How many turns that is depends on the thread, which nobody ' +
+            'has given.',
+          { step: stepWords(house, stepM) },
+        )}
       </p>
     </div>
   );

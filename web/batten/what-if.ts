@@ -3,6 +3,7 @@ import { type PlacedLoad, reworked, type SetStructure, type StructureState } fro
 import type { BattenCase, LiftLine } from '#beam';
 import { placeOfLoad } from '#drawings';
 import { FOOT, INCH, type UnitSystem } from '#quantities';
+import { message } from '#texts';
 
 export type Tried = { readonly x: number; readonly massKg: number };
 
@@ -18,7 +19,7 @@ export type WhatIf = {
 export const NOTHING_CHANGED: WhatIf = { places: {}, turns: [], tried: null };
 
 /** Its name on the drawing and in the list of loads. */
-export const TRIED_NAME = 'load to try';
+export const TRIED_NAME = message('load to try');
 
 /** A turn under a nanometre is none: it is what rounding leaves of turns there and back. */
 const NO_TURN_M = 1e-9;
@@ -69,6 +70,7 @@ export const loadsAfter = (
   structure: SetStructure,
   { loads }: StructureState,
   { places, tried }: WhatIf,
+  triedName: string = TRIED_NAME,
 ): readonly PlacedLoad[] => {
   const moved = loads.map((placed, index) => {
     const x = places[index];
@@ -79,7 +81,7 @@ export const loadsAfter = (
     : [
         ...moved,
         {
-          of: TRIED_NAME,
+          of: triedName,
           load: {
             x: clamped(tried.x, { from: structure.left, to: structure.right }),
             mass: tried.massKg,
@@ -96,10 +98,11 @@ export const stateAfter = (
   structure: SetStructure,
   state: StructureState,
   whatIf: WhatIf,
+  triedName: string = TRIED_NAME,
 ): StructureState =>
   isChanged(whatIf) || whatIf.tried !== null
     ? reworked(structure, state, {
-        loads: loadsAfter(structure, state, whatIf),
+        loads: loadsAfter(structure, state, whatIf, triedName),
         trims: trimsAfter(structure, whatIf),
       })
     : state;

@@ -10,6 +10,7 @@ import type { JsonObject } from '../keeping/json.ts';
 import type { Kept, Open } from '../keeping/kept.ts';
 import { askRevision, type Stored } from '../keeping/server.ts';
 import { useKeeper, useKeeperState } from '../keeping/use-keeper.ts';
+import { useTell, useTellCount } from '../language/use-tell.ts';
 import { useAsked } from './asked.ts';
 import { type Choices, contestOf, isContested, type SaidPlace } from './contest.ts';
 import { against } from './judged.ts';
@@ -17,22 +18,28 @@ import { Said } from './said.tsx';
 import { useTradeVoice } from './voice.ts';
 
 export const ContestView = ({ kept }: { readonly kept: Kept }) => {
+  const tell = useTell();
   const state = useKeeperState();
   const { save, id } = kept;
   const began = save.is === 'conflict' ? save.began : 0;
   const asked = useAsked(`${id} ${began}`, () => askRevision(id, began));
   if (save.is !== 'conflict' || state.phase !== 'open') return null;
-  if (asked.is === 'waiting') return <p>Fetching revision {began}, from which both began …</p>;
+  if (asked.is === 'waiting') {
+    return <p>{tell('Fetching revision {began}, from which both began …', { began })}</p>;
+  }
   if (asked.is === 'failed') {
     return (
       <>
         <p>
-          Revision {began}, from which both began, was not fetched, so what differs cannot be shown
-          yet. {asked.title}
+          {tell(
+            'Revision {began}, from which both began, was not fetched, so what differs cannot be ' +
+              'shown yet. {title}',
+            { began, title: asked.title },
+          )}
         </p>
         <p className="buttons">
           <button type="button" onClick={asked.again}>
-            Ask again
+            {tell('Ask again')}
           </button>
         </p>
       </>
@@ -51,6 +58,7 @@ type ContestedProps = {
 const NO_CHOICES: Choices = new Map();
 
 const Contested = ({ kept, open, theirs, began }: ContestedProps) => {
+  const tell = useTell();
   const [choices, setChoices] = useState(NO_CHOICES);
   const [first] = useState(theirs.revision);
   const voice = useTradeVoice(open, kept.document);
@@ -67,24 +75,29 @@ const Contested = ({ kept, open, theirs, began }: ContestedProps) => {
       <div role="status">
         {theirs.revision === first ? null : (
           <p>
-            Revision {theirs.revision} has come from {theirs.savedBy} since you began to choose;
-            what is shown is against that. A choice whose place it changed is open again.
+            {tell(
+              'Revision {revision} has come from {savedBy} since you began to choose; what is ' +
+                'shown is against that. A choice whose place it changed is open again.',
+              { revision: theirs.revision, savedBy: theirs.savedBy },
+            )}
           </p>
         )}
       </div>
       <div className="two-versions">
-        <section aria-label="What you changed">
-          <h3>What you changed</h3>
-          <Said groups={contest.mine} empty="Nothing." isMarked={isMarked} />
+        <section aria-label={tell('What you changed')}>
+          <h3>{tell('What you changed')}</h3>
+          <Said groups={contest.mine} empty={tell('Nothing.')} isMarked={isMarked} />
         </section>
-        <section aria-label="What they changed">
-          <h3>What {theirs.savedBy} changed</h3>
-          <Said groups={contest.theirs} empty="Nothing." isMarked={isMarked} />
+        <section aria-label={tell('What they changed')}>
+          <h3>{tell('What {savedBy} changed', { savedBy: theirs.savedBy })}</h3>
+          <Said groups={contest.theirs} empty={tell('Nothing.')} isMarked={isMarked} />
         </section>
       </div>
       <details className="by-place" open={places.length > 0}>
-        <summary>{summaryWords(places.length)}</summary>
-        <p className="quiet">What only one of you changed is taken from that one.</p>
+        <summary>
+          <PlacesWords count={places.length} />
+        </summary>
+        <p className="quiet">{tell('What only one of you changed is taken from that one.')}</p>
         {places.map((said) => (
           <PlaceChoice
             key={said.place.key}
@@ -99,10 +112,15 @@ const Contested = ({ kept, open, theirs, began }: ContestedProps) => {
   );
 };
 
-const summaryWords = (count: number): string => {
-  if (count === 0) return 'No place was changed by both: see them put together';
-  const places = count === 1 ? 'place' : 'places';
-  return `Place by place: ${count} ${places} that both changed`;
+const PlacesWords = ({ count }: { readonly count: number }) => {
+  const tell = useTell();
+  const tellCount = useTellCount();
+  return count === 0
+    ? tell('No place was changed by both: see them put together')
+    : tellCount(count, [
+        'Place by place: {count} place that both changed',
+        'Place by place: {count} places that both changed',
+      ]);
 };
 
 type PlaceProps = {
@@ -112,6 +130,7 @@ type PlaceProps = {
 };
 
 const PlaceChoice = ({ said, theirName, onChoose }: PlaceProps) => {
+  const tell = useTell();
   const name = useId();
   const { heading, chosen } = said;
   const option = (side: Side, whose: string, lines: readonly string[]) => (
@@ -125,7 +144,7 @@ const PlaceChoice = ({ said, theirName, onChoose }: PlaceProps) => {
   return (
     <fieldset className="place-choice">
       <legend>{heading}</legend>
-      {option('mine', 'mine', said.mine)}
+      {option('mine', tell('mine'), said.mine)}
       {option('theirs', theirName, said.theirs)}
     </fieldset>
   );
@@ -140,6 +159,8 @@ type ResultProps = {
 
 /** What the choices make, judged before it can be saved, and shown before it is. */
 const Result = ({ kept, open, theirs, contest }: ResultProps) => {
+  const tell = useTell();
+  const tellCount = useTellCount();
   const keeper = useKeeper();
   const { result, places, change } = contest;
   const refusals = useMemo(
@@ -150,29 +171,39 @@ const Result = ({ kept, open, theirs, contest }: ResultProps) => {
     const left = places.filter(({ chosen }) => chosen === null).length;
     return (
       <p role="status">
-        {left} {left === 1 ? 'place is' : 'places are'} still to be chosen.
+        {tellCount(left, [
+          '{count} place is still to be chosen.',
+          '{count} places are still to be chosen.',
+        ])}
       </p>
     );
   }
   if (refusals.length > 0) {
     return (
-      <Notice degree="caution" title="these two do not go together" isNews>
-        <p>Nothing was saved. Choose otherwise in a place that is named, or mend your version:</p>
+      <Notice degree="caution" title={tell('these two do not go together')} isNews>
+        <p>
+          {tell(
+            'Nothing was saved. Choose otherwise in a place that is named, or mend your version:',
+          )}
+        </p>
         <RefusalsWithPlace refusals={refusals} />
       </Notice>
     );
   }
   return (
-    <section className="put-together" aria-label="What would be saved">
+    <section className="put-together" aria-label={tell('What would be saved')}>
       <h3>
-        What would be saved as revision {theirs.revision + 1}, against revision {theirs.revision}
+        {tell('What would be saved as revision {next}, against revision {revision}', {
+          next: theirs.revision + 1,
+          revision: theirs.revision,
+        })}
       </h3>
-      <Said groups={change} empty="Nothing but theirs: no new revision is made." />
+      <Said groups={change} empty={tell('Nothing but theirs: no new revision is made.')} />
       <p className="buttons">
         <button type="button" onClick={() => keeper.settle(kept.id, result, theirs.revision)}>
-          Save them put together
+          {tell('Save them put together')}
         </button>
-        <span className="quiet">Undo brings your version back.</span>
+        <span className="quiet">{tell('Undo brings your version back.')}</span>
       </p>
     </section>
   );

@@ -9,7 +9,7 @@ import {
   sayDifference,
   type Three,
 } from '#differences';
-import type { Voice } from '#texts';
+import { phrase, type Voice } from '#texts';
 import { isSame, type JsonObject } from '../keeping/json.ts';
 
 /** A choice holds for what theirs said when it was made; it falls when theirs changes. */
@@ -46,8 +46,6 @@ const linesIn = (groups: readonly DifferenceGroup[], { spot }: ContestedPlace) =
     lines.filter((line) => overlap(line.spot, spot)).map((line) => ({ heading, line })),
   );
 
-const NOT_CHANGED = 'as both began';
-
 export const contestOf = (three: Three, choices: Choices, voice: Voice): Contest => {
   const mine = sayDifference(three.began, three.mine, voice);
   const theirs = sayDifference(three.began, three.theirs, voice);
@@ -56,7 +54,7 @@ export const contestOf = (three: Three, choices: Choices, voice: Voice): Contest
     const [ours, others] = [linesIn(mine, place), linesIn(theirs, place)];
     const words = (lines: typeof ours) => {
       const said = lines.map(({ line }) => line.words);
-      return said.length === 0 ? [NOT_CHANGED] : said;
+      return said.length === 0 ? [phrase(voice, 'as both began')] : said;
     };
     return {
       place,

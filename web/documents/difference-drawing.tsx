@@ -4,12 +4,14 @@ import type { HouseMoment } from '#assessment';
 import type { DifferenceGroup } from '#differences';
 import { sectionDifference } from '#drawings';
 import { formatLength, metres } from '#quantities';
+import { phrase, type Voice } from '#texts';
 import { useAddress } from '../address/use-address.ts';
 import { DrawingView } from '../drawing/drawing-view.tsx';
 import { useWidth } from '../drawing/use-width.ts';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import type { Kept, Open } from '../keeping/kept.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { PlannedFrame } from '../order/planned-frame.tsx';
 import {
   type Compared,
@@ -31,20 +33,25 @@ type DrawingProps = {
 };
 
 export const DifferenceDrawing = ({ open, kind, pair, groups, names }: DrawingProps) => {
+  const tell = useTell();
   const { show } = useAddress();
   const marks = useMemo(() => marksOf(groups), [groups]);
   const both = useMemo(() => compared(open, kind, pair, show), [open, kind, pair, show]);
   if (marks.length === 0) {
     return groups.length === 0 ? null : (
-      <p className="quiet">No set differs, so there is nothing to show on the section.</p>
+      <p className="quiet">{tell('No set differs, so there is nothing to show on the section.')}</p>
     );
   }
   if (!both.ok) {
     const { which, refusals } = both.error;
     const revision = which === 'older' ? names.older : names.newer;
     return (
-      <Notice degree="caution" title="there is no drawing of the two">
-        <p>Revision {revision} does not fit the other documents as they are now.</p>
+      <Notice degree="caution" title={tell('there is no drawing of the two')}>
+        <p>
+          {tell('Revision {revision} does not fit the other documents as they are now.', {
+            revision,
+          })}
+        </p>
         <RefusalsWithPlace refusals={refusals.slice(0, 6)} />
       </Notice>
     );
@@ -62,7 +69,11 @@ type FramedProps = {
 /** What a plan says hangs nowhere yet; a record that is not the newest is not how things stand. */
 const Framed = (props: FramedProps) => {
   const { kind, names } = props;
-  const title = `Section, revision ${names.newer} over revision ${names.older}`;
+  const tell = useTell();
+  const title = tell('Section, revision {newer} over revision {older}', {
+    newer: names.newer,
+    older: names.older,
+  });
   if (kind !== 'state') {
     return (
       <PlannedFrame word="PLANNED" title={title}>
@@ -76,7 +87,9 @@ const Framed = (props: FramedProps) => {
       {names.newer === names.newest ? null : (
         <Notice
           degree="caution"
-          title={`not how the sets stand now: revision ${names.newest} is newer`}
+          title={tell('not how the sets stand now: revision {newest} is newer', {
+            newest: names.newest,
+          })}
         />
       )}
       <Sheet {...props} />
@@ -88,7 +101,16 @@ const PHONE = 480;
 const LEAST = 200;
 const TALLEST = 860;
 
-const Sheet = ({ kind, both, marks, names }: FramedProps) => {
+/** The plant of both in the language of the screen. */
+const spokenIn = ({ before, after }: Compared, { tongue }: Voice): Compared => ({
+  before: { ...before, house: { ...before.house, tongue } },
+  after: { ...after, house: { ...after.house, tongue } },
+});
+
+const Sheet = ({ kind, both: worked, marks, names }: FramedProps) => {
+  const tell = useTell();
+  const voice = useVoice();
+  const both = useMemo(() => spokenIn(worked, voice), [worked, voice]);
   const id = useId();
   const [box, room] = useWidth<HTMLDivElement>();
   const trims = useMemo(() => momentsOf(kind, both), [kind, both]);
@@ -106,16 +128,19 @@ const Sheet = ({ kind, both, marks, names }: FramedProps) => {
         before: { ...both.before, moment: before },
         after: { ...both.after, moment: after },
         marks,
-        names: { before: `revision ${names.older}`, after: `revision ${names.newer}` },
+        names: {
+          before: phrase(voice, 'revision {revision}', { revision: names.older }),
+          after: phrase(voice, 'revision {revision}', { revision: names.newer }),
+        },
       },
       size,
     );
-  }, [room, both, before, after, marks, names]);
+  }, [room, both, before, after, marks, names, voice]);
   return (
     <div className="difference-sheet">
       {trims.length < 2 ? null : (
         <div className="why-field">
-          <label htmlFor={id}>Every set at its trim</label>
+          <label htmlFor={id}>{tell('Every set at its trim')}</label>
           <select id={id} value={trim} onChange={({ target }) => setAsked(target.value)}>
             {trims.map((name) => (
               <option key={name}>{name}</option>
@@ -143,12 +168,13 @@ type LegendProps = {
 
 /** What each letter says, so that the drawing can be read without being seen. */
 const Legend = ({ marks, both, moments, unplaced }: LegendProps) => {
+  const tell = useTell();
   const heightOf = (set: string, moment: HouseMoment): string => {
     const heightM = moment.sets.get(set)?.heightM ?? null;
-    return heightM === null ? 'not known' : formatLength(metres(heightM), both.after.house);
+    return heightM === null ? tell('not known') : formatLength(metres(heightM), both.after.house);
   };
   return (
-    <dl className="mark-list" aria-label="What the letters say">
+    <dl className="mark-list" aria-label={tell('What the letters say')}>
       {marks.map(({ letter, set, heading, words }) => {
         const [now, then] = [heightOf(set, moments.after), heightOf(set, moments.before)];
         return (
@@ -157,12 +183,16 @@ const Legend = ({ marks, both, moments, unplaced }: LegendProps) => {
               <b>{letter}</b> {heading}
             </dt>
             <dd>
-              {now === then ? `drawn at ${now} in both` : `drawn at ${now}, was ${then}`}
+              {now === then
+                ? tell('drawn at {now} in both', { now })
+                : tell('drawn at {now}, was {old}', { now, old: then })}
               {unplaced.includes(letter)
-                ? '; not on the section: its place upstage is unknown'
+                ? tell('; not on the section: its place upstage is unknown')
                 : ''}
               ; {words[0]}
-              {words.length > 1 ? `, and ${words.length - 1} more above` : ''}
+              {words.length > 1
+                ? tell(', and {count} more above', { count: words.length - 1 })
+                : ''}
             </dd>
           </div>
         );

@@ -4,6 +4,7 @@ import { sayDifference } from '#differences';
 import { Notice } from '../frame/notice.tsx';
 import type { Open } from '../keeping/kept.ts';
 import { askRevision, type Stored } from '../keeping/server.ts';
+import { useTell, useTellCount } from '../language/use-tell.ts';
 import { useAsked } from './asked.ts';
 import { DifferenceDrawing } from './difference-drawing.tsx';
 import { Said } from './said.tsx';
@@ -18,18 +19,21 @@ type TwoProps = {
 };
 
 export const DifferenceOfTwo = (props: TwoProps) => {
+  const tell = useTell();
   const { id, older, newer } = props;
   const asked = useAsked(`${id} ${older} ${newer}`, () =>
     Promise.all([askRevision(id, older), askRevision(id, newer)]),
   );
-  if (asked.is === 'waiting') return <p className="empty-words">Fetching both revisions …</p>;
+  if (asked.is === 'waiting') {
+    return <p className="empty-words">{tell('Fetching both revisions …')}</p>;
+  }
   if (asked.is === 'failed') {
     return (
-      <Notice degree="caution" title="a revision was not fetched" isNews>
+      <Notice degree="caution" title={tell('a revision was not fetched')} isNews>
         <p>{asked.title}</p>
         <p className="buttons">
           <button type="button" onClick={asked.again}>
-            Ask again
+            {tell('Ask again')}
           </button>
         </p>
       </Notice>
@@ -42,6 +46,8 @@ export const DifferenceOfTwo = (props: TwoProps) => {
 type ApartProps = TwoProps & { readonly before: Stored; readonly after: Stored };
 
 const Apart = ({ open, older, newer, newest, before, after }: ApartProps) => {
+  const tell = useTell();
+  const tellCount = useTellCount();
   const voice = useTradeVoice(open, after.document);
   const groups = useMemo(
     () => sayDifference(before.document, after.document, voice),
@@ -49,12 +55,23 @@ const Apart = ({ open, older, newer, newest, before, after }: ApartProps) => {
   );
   const lines = groups.reduce((sum, group) => sum + group.lines.length, 0);
   return (
-    <section className="difference" aria-label={`From revision ${older} to revision ${newer}`}>
+    <section
+      className="difference"
+      aria-label={tell('From revision {older} to revision {newer}', { older, newer })}
+    >
       <h2>
-        From revision {older} to revision {newer}: {lines === 0 ? 'no' : lines}{' '}
-        {lines === 1 ? 'place differs' : 'places differ'}
+        {lines === 0
+          ? tell('From revision {older} to revision {newer}: no places differ', { older, newer })
+          : tellCount(
+              lines,
+              [
+                'From revision {older} to revision {newer}: {count} place differs',
+                'From revision {older} to revision {newer}: {count} places differ',
+              ],
+              { older, newer },
+            )}
       </h2>
-      <Said groups={groups} empty="Both say the same in every place." />
+      <Said groups={groups} empty={tell('Both say the same in every place.')} />
       <DifferenceDrawing
         open={open}
         kind={after.kind}

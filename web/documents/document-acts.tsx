@@ -1,10 +1,12 @@
 /** What is done with one document: copied, renamed, set aside. Each asks what it needs first. */
 import { type ReactNode, useState } from 'react';
+import { message } from '#texts';
 import { addressNow, goToAddress } from '../address/use-address.ts';
 import type { Kept, Open } from '../keeping/kept.ts';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
 import { shelve } from '../keeping/server.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { against } from './judged.ts';
 import { CopyShow } from './new-documents.tsx';
 import { RevisionsLink } from './revisions-link.tsx';
@@ -23,12 +25,13 @@ type ActsProps = {
 type Act = 'copy' | 'rename' | 'aside';
 
 const ACTS: readonly (readonly [Act, string])[] = [
-  ['copy', 'Copy'],
-  ['rename', 'Rename'],
-  ['aside', 'Set aside'],
+  ['copy', message('Copy')],
+  ['rename', message('Rename')],
+  ['aside', message('Set aside')],
 ];
 
 export const DocumentActs = ({ kept, open, onTell, children }: ActsProps) => {
+  const tell = useTell();
   const [act, setAct] = useState<Act | null>(null);
   const name = nameOf(kept);
   const leave = (): void => setAct(null);
@@ -45,7 +48,7 @@ export const DocumentActs = ({ kept, open, onTell, children }: ActsProps) => {
             aria-expanded={act === each}
             onClick={() => setAct(act === each ? null : each)}
           >
-            {words}
+            {tell(words)}
             <span className="only-said"> {name}</span>
           </button>
         ))}
@@ -62,12 +65,13 @@ export const DocumentActs = ({ kept, open, onTell, children }: ActsProps) => {
 };
 
 const Rename = ({ kept, open, onTell, onLeave }: ActProps) => {
+  const tell = useTell();
   const keeper = useKeeper();
   const old = nameOf(kept);
   return (
     <WhyForm
-      label="New name"
-      act="Rename it"
+      label={tell('New name')}
+      act={tell('Rename it')}
       first={old}
       max={80}
       onLeave={onLeave}
@@ -75,11 +79,13 @@ const Rename = ({ kept, open, onTell, onLeave }: ActProps) => {
         const next = { ...kept.document, name };
         const refusals = against(open, kept.kind, next);
         if (refusals.length > 0) {
-          onTell({ words: `${old} was not renamed`, refusals });
+          onTell({ words: tell('{name} was not renamed', { name: old }), refusals });
           return;
         }
         keeper.edit(kept.id, next, `renamed, was ${old}`);
-        onTell({ words: `Renamed: ${name}, was ${old}. Undo brings the old name back.` });
+        onTell({
+          words: tell('Renamed: {name}, was {old}. Undo brings the old name back.', { name, old }),
+        });
         onLeave();
       }}
     />
@@ -96,24 +102,35 @@ const leaveView = ({ kind, document }: Kept): void => {
 };
 
 const SetAside = ({ kept, onTell, onLeave }: ActProps) => {
+  const tell = useTell();
+  const voice = useVoice();
   const keeper = useKeeper();
   const [isBusy, setBusy] = useState(false);
   const name = nameOf(kept);
   if (kept.save.is !== 'saved') {
-    return <p>{name} has edits that are not saved. It can be set aside when they are.</p>;
+    return (
+      <p>
+        {tell('{name} has edits that are not saved. It can be set aside when they are.', { name })}
+      </p>
+    );
   }
   const setAside = async (why: string): Promise<void> => {
     setBusy(true);
     try {
       const refusals = await shelve(kept.id, { aside: true, by: nameOnDevice(), why });
-      if (refusals.length > 0) onTell({ words: `${name} was not set aside`, refusals });
-      else {
-        onTell({ words: `${name} is set aside. It is in the list below, and can be taken back.` });
+      if (refusals.length > 0) {
+        onTell({ words: tell('{name} was not set aside', { name }), refusals });
+      } else {
+        onTell({
+          words: tell('{name} is set aside. It is in the list below, and can be taken back.', {
+            name,
+          }),
+        });
         leaveView(kept);
         await keeper.refresh();
       }
     } catch (fault) {
-      onTell({ words: faultWords(fault), refusals: [] });
+      onTell({ words: faultWords(voice, fault), refusals: [] });
     } finally {
       setBusy(false);
       onLeave();
@@ -121,14 +138,14 @@ const SetAside = ({ kept, onTell, onLeave }: ActProps) => {
   };
   return (
     <WhyForm
-      label="Why it is set aside"
-      act="Set it aside"
+      label={tell('Why it is set aside')}
+      act={tell('Set it aside')}
       isBusy={isBusy}
       onLeave={onLeave}
       onDone={(why) => void setAside(why)}
     >
       <p className="quiet">
-        It leaves the lists, keeps every revision, and can be taken back at any time.
+        {tell('It leaves the lists, keeps every revision, and can be taken back at any time.')}
       </p>
     </WhyForm>
   );

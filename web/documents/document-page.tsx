@@ -8,10 +8,11 @@ import { saveWords } from '../frame/save-word.tsx';
 import type { Open } from '../keeping/kept.ts';
 import { askRevisions, type Summary } from '../keeping/server.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { useAsked } from './asked.ts';
 import { DifferenceOfTwo } from './difference-of-two.tsx';
 import { Restore } from './restore.tsx';
-import { type DocumentsPlace, documentTitle } from './shelf-of.ts';
+import { type DocumentsPlace, revisionsOf } from './shelf-of.ts';
 import { WhyForm } from './why-form.tsx';
 
 type PageProps = {
@@ -21,34 +22,41 @@ type PageProps = {
 };
 
 export const DocumentPage = ({ id, place, open }: PageProps) => {
+  const tell = useTell();
+  const voice = useVoice();
   const kept = open.documents[id] ?? null;
   const asked = useAsked(`${id} ${kept?.server.revision ?? 0}`, () => askRevisions(id));
-  const title = kept === null ? id : documentTitle(kept);
   return (
     <>
       <div className="page-head">
-        <h1>Revisions of {title}</h1>
+        <h1>{kept === null ? tell('Revisions of {id}', { id }) : revisionsOf(kept, voice)}</h1>
         <p className="quiet">
           <Link to={{ kind: 'documents', document: null, older: null, newer: null }}>
-            All documents
+            {tell('All documents')}
           </Link>
         </p>
       </div>
       {kept === null ? (
-        <Notice degree="note" title="It is not in use: set aside, or not in this database.">
-          <p>Its revisions can be read; to work on it, take it back first.</p>
+        <Notice degree="note" title={tell('It is not in use: set aside, or not in this database.')}>
+          <p>{tell('Its revisions can be read; to work on it, take it back first.')}</p>
         </Notice>
       ) : null}
       {kept === null || kept.save.is === 'saved' ? null : (
-        <p role="status">Edits of this page are {saveWords(kept)}; they are not in the list yet.</p>
+        <p role="status">
+          {tell('Edits of this page are {saved}; they are not in the list yet.', {
+            saved: saveWords(kept, voice),
+          })}
+        </p>
       )}
-      {asked.is === 'waiting' ? <p className="empty-words">Fetching the revisions …</p> : null}
+      {asked.is === 'waiting' ? (
+        <p className="empty-words">{tell('Fetching the revisions …')}</p>
+      ) : null}
       {asked.is === 'failed' ? (
-        <Notice degree="caution" title="the revisions were not fetched" isNews>
+        <Notice degree="caution" title={tell('the revisions were not fetched')} isNews>
           <p>{asked.title}</p>
           <p className="buttons">
             <button type="button" onClick={asked.again}>
-              Ask again
+              {tell('Ask again')}
             </button>
           </p>
         </Notice>
@@ -72,6 +80,7 @@ const chosenOf = (place: DocumentsPlace, revisions: readonly Summary[]) => {
 };
 
 const Revisions = ({ id, place, open, revisions }: RevisionsProps) => {
+  const tell = useTell();
   const [restoring, setRestoring] = useState<number | null>(null);
   const kept = open.documents[id] ?? null;
   const { newer, older } = chosenOf(place, revisions);
@@ -94,7 +103,9 @@ const Revisions = ({ id, place, open, revisions }: RevisionsProps) => {
         />
       )}
       {revisions.length < 2 ? (
-        <p className="empty-words">There is one revision so far, and nothing to compare it with.</p>
+        <p className="empty-words">
+          {tell('There is one revision so far, and nothing to compare it with.')}
+        </p>
       ) : (
         <>
           <PairChoice id={id} revisions={revisions} older={older} newer={newer} />
@@ -114,11 +125,12 @@ const Revisions = ({ id, place, open, revisions }: RevisionsProps) => {
 
 /** Written on the edits that wait, or on what is there now as a revision of its own. */
 const Remark = ({ id }: { readonly id: string }) => {
+  const tell = useTell();
   const keeper = useKeeper();
   return (
     <WhyForm
-      label="Remark on what is there now, to find it by"
-      act="Write the remark"
+      label={tell('Remark on what is there now, to find it by')}
+      act={tell('Write the remark')}
       max={200}
       onDone={(words) => keeper.remark(id, words)}
     />
@@ -133,23 +145,27 @@ type ListProps = {
 };
 
 const RevisionList = ({ id, revisions, compared, onRestore }: ListProps) => {
+  const tell = useTell();
   const [onlyNamed, setOnlyNamed] = useState(false);
   const named = revisions.filter(({ remark }) => remark !== '');
   const shown = onlyNamed ? named : revisions;
   return (
-    <section className="revisions" aria-label="Revisions">
+    <section className="revisions" aria-label={tell('Revisions')}>
       <label className="tick">
         <input
           type="checkbox"
           checked={onlyNamed}
           onChange={({ target }) => setOnlyNamed(target.checked)}
         />
-        Only those with a remark, {named.length} of {revisions.length}
+        {tell('Only those with a remark, {count} of {all}', {
+          count: named.length,
+          all: revisions.length,
+        })}
       </label>
       {shown.length === 0 ? (
-        <p className="quiet">No revision has a remark yet.</p>
+        <p className="quiet">{tell('No revision has a remark yet.')}</p>
       ) : (
-        <ol className="document-list revision-list" aria-label="Newest first">
+        <ol className="document-list revision-list" aria-label={tell('Newest first')}>
           {shown.map((each) => (
             <RevisionRow
               key={each.revision}
@@ -173,29 +189,35 @@ type RowProps = {
 };
 
 const RevisionRow = ({ id, saved, isCompared, onRestore }: RowProps) => {
+  const tell = useTell();
+  const voice = useVoice();
   const { revision, savedAt, savedBy, why, remark } = saved;
   return (
     <li className={isCompared ? 'document-row here' : 'document-row'}>
       <div>
         <h3>
-          Revision {revision}
-          {isCompared ? <span className="open-word">compared</span> : null}
+          {tell('Revision {revision}', { revision })}
+          {isCompared ? <span className="open-word">{tell('compared')}</span> : null}
         </h3>
         <span className="document-facts">
-          {sayMoment(savedAt)} by {savedBy}
+          {tell('{at} by {savedBy}', { at: sayMoment(savedAt, voice), savedBy })}
           {why === '' ? '' : `: ${why}`}
-          {remark === '' ? null : <span className="document-remark">Remark: {remark}</span>}
+          {remark === '' ? null : (
+            <span className="document-remark">{tell('Remark: {remark}', { remark })}</span>
+          )}
         </span>
       </div>
       <div className="document-acts">
         {revision === 1 ? null : (
           <Link to={{ kind: 'documents', document: id, older: revision - 1, newer: revision }}>
-            What it changed<span className="only-said">, revision {revision}</span>
+            {tell('What it changed')}
+            <span className="only-said">{tell(', revision {revision}', { revision })}</span>
           </Link>
         )}
         {onRestore === null ? null : (
           <button type="button" onClick={() => onRestore(revision)}>
-            Restore<span className="only-said"> revision {revision}</span>
+            {tell('Restore')}
+            <span className="only-said">{tell(' revision {revision}', { revision })}</span>
           </button>
         )}
       </div>
@@ -211,18 +233,19 @@ type PairProps = {
 };
 
 const PairChoice = ({ id, revisions, older, newer }: PairProps) => {
+  const tell = useTell();
   const take = (pair: { readonly older: number; readonly newer: number }): void =>
     go({ kind: 'documents', document: id, ...pair }, { replace: true });
   return (
     <div className="pair-choice">
       <RevisionChoice
-        label="Show what changed from"
+        label={tell('Show what changed from')}
         revisions={revisions}
         chosen={older}
         onChoose={(revision) => take({ older: revision, newer })}
       />
       <RevisionChoice
-        label="to"
+        label={tell('to')}
         revisions={revisions}
         chosen={newer}
         onChoose={(revision) => take({ older, newer: revision })}
@@ -239,6 +262,8 @@ type ChoiceProps = {
 };
 
 const RevisionChoice = ({ label, revisions, chosen, onChoose }: ChoiceProps) => {
+  const tell = useTell();
+  const voice = useVoice();
   const id = useId();
   return (
     <div className="why-field">
@@ -246,7 +271,11 @@ const RevisionChoice = ({ label, revisions, chosen, onChoose }: ChoiceProps) => 
       <select id={id} value={chosen} onChange={({ target }) => onChoose(Number(target.value))}>
         {revisions.map(({ revision, savedBy, savedAt, remark }) => (
           <option key={revision} value={revision}>
-            revision {revision}, {sayMoment(savedAt)}, {savedBy}
+            {tell('revision {revision}, {at}, {savedBy}', {
+              revision,
+              at: sayMoment(savedAt, voice),
+              savedBy,
+            })}
             {remark === '' ? '' : `: ${remark}`}
           </option>
         ))}

@@ -6,6 +6,7 @@ import { useContext } from 'react';
 import { SaveNotices } from '../frame/save-notices.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import type { Open } from '../keeping/kept.ts';
+import { useTell } from '../language/use-tell.ts';
 import { WorkContext } from '../reckoning/use-work.ts';
 import { DocumentPage } from './document-page.tsx';
 import type { DocumentsPlace } from './shelf-of.ts';
@@ -33,5 +34,9 @@ export const DocumentsScreen = ({ place, open, noticed }: ScreenProps) => (
 );
 
 /** The title block speaks of the house in view; where none can be shown there is none. */
-const Closing = () =>
-  useContext(WorkContext) === null ? null : <TitleBlock drawing="Documents" scale="none" />;
+const Closing = () => {
+  const tell = useTell();
+  return useContext(WorkContext) === null ? null : (
+    <TitleBlock drawing={tell('Documents')} scale={tell('none')} />
+  );
+};

@@ -7,6 +7,7 @@ import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import type { Kept, Open } from '../keeping/kept.ts';
 import { askRevision, type Stored } from '../keeping/server.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { useAsked } from './asked.ts';
 import { against } from './judged.ts';
 import { Said } from './said.tsx';
@@ -22,24 +23,25 @@ type RestoreProps = {
 
 export const Restore = (props: RestoreProps) => {
   const { kept, revision, onLeave } = props;
+  const tell = useTell();
   const head = useRef<HTMLHeadingElement>(null);
   const asked = useAsked(`${kept.id} ${revision}`, () => askRevision(kept.id, revision));
   useEffect(() => head.current?.focus(), []);
   return (
-    <section className="restore" aria-label={`Restore revision ${revision}`}>
+    <section className="restore" aria-label={tell('Restore revision {revision}', { revision })}>
       <h2 ref={head} tabIndex={-1}>
-        Restore revision {revision}
+        {tell('Restore revision {revision}', { revision })}
       </h2>
-      {asked.is === 'waiting' ? <p>Fetching it …</p> : null}
+      {asked.is === 'waiting' ? <p>{tell('Fetching it …')}</p> : null}
       {asked.is === 'failed' ? (
         <>
           <p role="status">{asked.title}</p>
           <p className="buttons">
             <button type="button" onClick={asked.again}>
-              Ask again
+              {tell('Ask again')}
             </button>
             <button type="button" onClick={onLeave}>
-              Leave it
+              {tell('Leave it')}
             </button>
           </p>
         </>
@@ -56,6 +58,8 @@ const Preview = ({
   old,
   onLeave,
 }: RestoreProps & { readonly old: Stored }) => {
+  const tell = useTell();
+  const spoken = useVoice();
   const keeper = useKeeper();
   const voice = useTradeVoice(open, kept.document);
   const groups = useMemo(
@@ -66,21 +70,27 @@ const Preview = ({
   const leave = (
     <p className="buttons">
       <button type="button" onClick={onLeave}>
-        Leave it
+        {tell('Leave it')}
       </button>
     </p>
   );
   return (
     <>
       <p>
-        Saved {sayMoment(old.savedAt)} by {old.savedBy}. Its content becomes the next revision;
-        everything since stays in the history, and undo brings it back.
+        {tell(
+          'Saved {at} by {savedBy}. Its content becomes the next revision; everything since ' +
+            'stays in the history, and undo brings it back.',
+          { at: sayMoment(old.savedAt, spoken), savedBy: old.savedBy },
+        )}
       </p>
-      <h3>What that changes of what is there now</h3>
-      <Said groups={groups} empty="Nothing: it says the same as what is there now." />
+      <h3>{tell('What that changes of what is there now')}</h3>
+      <Said groups={groups} empty={tell('Nothing: it says the same as what is there now.')} />
       {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="it does not fit the other documents as they are now">
-          <p>Nothing is restored. What stands against it:</p>
+        <Notice
+          degree="caution"
+          title={tell('it does not fit the other documents as they are now')}
+        >
+          <p>{tell('Nothing is restored. What stands against it:')}</p>
           <RefusalsWithPlace refusals={refusals} />
         </Notice>
       )}
@@ -88,8 +98,8 @@ const Preview = ({
         leave
       ) : (
         <WhyForm
-          label="Why it is restored"
-          act={`Restore revision ${revision}`}
+          label={tell('Why it is restored')}
+          act={tell('Restore revision {revision}', { revision })}
           onLeave={onLeave}
           onDone={(why) => {
             keeper.edit(kept.id, old.document, `revision ${revision} restored: ${why}`);

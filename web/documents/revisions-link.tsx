@@ -1,7 +1,12 @@
 import { Link } from '../address/link.tsx';
+import { useTell } from '../language/use-tell.ts';
 
-export const RevisionsLink = ({ id, name }: { readonly id: string; readonly name: string }) => (
-  <Link to={{ kind: 'documents', document: id, older: null, newer: null }}>
-    Revisions<span className="only-said"> of {name}</span>
-  </Link>
-);
+export const RevisionsLink = ({ id, name }: { readonly id: string; readonly name: string }) => {
+  const tell = useTell();
+  return (
+    <Link to={{ kind: 'documents', document: id, older: null, newer: null }}>
+      {tell('Revisions')}
+      <span className="only-said">{tell(' of {name}', { name })}</span>
+    </Link>
+  );
+};

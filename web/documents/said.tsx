@@ -1,6 +1,7 @@
 /** A difference in words: by set or part, each line with its value before and after. */
 import type { DifferenceGroup, DifferenceLine } from '#differences';
 import { Glyph } from '../drawing/glyph-view.tsx';
+import { useTell } from '../language/use-tell.ts';
 
 type SaidProps = {
   readonly groups: readonly DifferenceGroup[];
@@ -16,28 +17,31 @@ const Line = ({
 }: {
   readonly line: DifferenceLine;
   readonly isMarked: boolean;
-}) => (
-  <li className={isMarked ? 'contested' : undefined}>
-    {isMarked ? (
-      <span className="both-word">
-        <Glyph name="caution" />
-        both changed this:{' '}
-      </span>
-    ) : null}
-    {line.words}
-    {line.path === null ? null : <span className="code"> {line.path}</span>}
-    {line.details.length === 0 ? null : (
-      <details>
-        <summary>what it says, {line.details.length} values</summary>
-        <ul>
-          {line.details.map((words) => (
-            <li key={words}>{words}</li>
-          ))}
-        </ul>
-      </details>
-    )}
-  </li>
-);
+}) => {
+  const tell = useTell();
+  return (
+    <li className={isMarked ? 'contested' : undefined}>
+      {isMarked ? (
+        <span className="both-word">
+          <Glyph name="caution" />
+          {tell('both changed this:')}{' '}
+        </span>
+      ) : null}
+      {line.words}
+      {line.path === null ? null : <span className="code"> {line.path}</span>}
+      {line.details.length === 0 ? null : (
+        <details>
+          <summary>{tell('what it says, {count} values', { count: line.details.length })}</summary>
+          <ul>
+            {line.details.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </li>
+  );
+};
 
 const never = (): boolean => false;
 

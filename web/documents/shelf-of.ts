@@ -1,4 +1,6 @@
 /** The documents of the database as a person thinks of them: houses, each with its shows. */
+import { unreachable } from '#outcome';
+import { message, phrase, type Voice } from '#texts';
 import type { Place } from '../address/address.ts';
 import type { Kept, Open } from '../keeping/kept.ts';
 
@@ -14,14 +16,28 @@ export type HouseShelf = {
 export const nameOf = ({ document, id }: Pick<Kept, 'document' | 'id'>): string =>
   String(document['name'] ?? document['id'] ?? id);
 
-const KINDS = { house: 'house', show: 'show', state: 'record of how the sets stand' } as const;
+const KINDS = {
+  house: message('house'),
+  show: message('show'),
+  state: message('record of how the sets stand'),
+} as const;
 
-export const kindWords = (kind: Kept['kind']): string => KINDS[kind];
+export const kindWords = (kind: Kept['kind'], voice: Voice): string => phrase(voice, KINDS[kind]);
 
-export const documentTitle = (kept: Kept): string =>
-  kept.kind === 'state'
-    ? 'the record of how the sets stand'
-    : `${kindWords(kept.kind)} ${nameOf(kept)}`;
+/** The title of the page of its revisions. */
+export const revisionsOf = (kept: Kept, voice: Voice): string => {
+  const name = nameOf(kept);
+  switch (kept.kind) {
+    case 'house':
+      return phrase(voice, 'Revisions of house {name}', { name });
+    case 'show':
+      return phrase(voice, 'Revisions of show {name}', { name });
+    case 'state':
+      return phrase(voice, 'Revisions of the record of how the sets stand');
+    default:
+      return unreachable(kept.kind);
+  }
+};
 
 /** By name, and by id where two share one. */
 const inOrder = (documents: readonly Kept[]): readonly Kept[] =>

@@ -7,6 +7,7 @@ import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import { saveWords } from '../frame/save-word.tsx';
 import type { Kept, Open } from '../keeping/kept.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { AsideList } from './aside-list.tsx';
 import { DocumentActs } from './document-acts.tsx';
 import { NewHouse, NewShow } from './new-documents.tsx';
@@ -18,13 +19,21 @@ const idOf = ({ document }: Kept): string => String(document['id']);
 
 /** Who saved it last, when and why. */
 const Saved = ({ kept }: { readonly kept: Kept }) => {
+  const tell = useTell();
+  const voice = useVoice();
   const { revision, savedBy, savedAt, why, remark } = kept.server;
   return (
     <span className="document-facts">
-      revision {revision}, {sayMoment(savedAt)} by {savedBy}
+      {tell('revision {revision}, {at} by {savedBy}', {
+        revision,
+        at: sayMoment(savedAt, voice),
+        savedBy,
+      })}
       {why === '' ? '' : `: ${why}`}
-      {remark === '' ? null : <span className="document-remark">Remark: {remark}</span>}
-      {kept.save.is === 'saved' ? null : <b>{saveWords(kept)}</b>}
+      {remark === '' ? null : (
+        <span className="document-remark">{tell('Remark: {remark}', { remark })}</span>
+      )}
+      {kept.save.is === 'saved' ? null : <b>{saveWords(kept, voice)}</b>}
     </span>
   );
 };
@@ -37,33 +46,40 @@ type RowProps = {
   readonly onTell: Tell;
 };
 
-const ShowRow = ({ kept, house, isOpen, open, onTell }: RowProps) => (
-  <li className="document-row">
-    <div>
-      <h3>
-        {nameOf(kept)} {isOpen ? <span className="open-word">open</span> : null}
-      </h3>
-      <Saved kept={kept} />
-    </div>
-    <DocumentActs kept={kept} open={open} onTell={onTell}>
-      <Link to={{ kind: 'hangList' }} among={{ house: idOf(house), show: idOf(kept) }}>
-        Open<span className="only-said"> {nameOf(kept)}</span>
-      </Link>
-    </DocumentActs>
-  </li>
-);
+const ShowRow = ({ kept, house, isOpen, open, onTell }: RowProps) => {
+  const tell = useTell();
+  return (
+    <li className="document-row">
+      <div>
+        <h3>
+          {nameOf(kept)} {isOpen ? <span className="open-word">{tell('open')}</span> : null}
+        </h3>
+        <Saved kept={kept} />
+      </div>
+      <DocumentActs kept={kept} open={open} onTell={onTell}>
+        <Link to={{ kind: 'hangList' }} among={{ house: idOf(house), show: idOf(kept) }}>
+          {tell('Open')}
+          <span className="only-said"> {nameOf(kept)}</span>
+        </Link>
+      </DocumentActs>
+    </li>
+  );
+};
 
-const RecordRow = ({ record }: { readonly record: Kept }) => (
-  <li className="document-row">
-    <div>
-      <h3>Record of how the sets stand</h3>
-      <Saved kept={record} />
-    </div>
-    <div className="document-acts">
-      <RevisionsLink id={record.id} name="the record" />
-    </div>
-  </li>
-);
+const RecordRow = ({ record }: { readonly record: Kept }) => {
+  const tell = useTell();
+  return (
+    <li className="document-row">
+      <div>
+        <h3>{tell('Record of how the sets stand')}</h3>
+        <Saved kept={record} />
+      </div>
+      <div className="document-acts">
+        <RevisionsLink id={record.id} name={tell('the record')} />
+      </div>
+    </li>
+  );
+};
 
 type ShelfProps = {
   readonly shelf: HouseShelf;
@@ -73,6 +89,7 @@ type ShelfProps = {
 };
 
 const Shelf = ({ shelf, open, shown, onTell }: ShelfProps) => {
+  const tell = useTell();
   const { house, shows, record } = shelf;
   const name = nameOf(house);
   return (
@@ -88,12 +105,13 @@ const Shelf = ({ shelf, open, shown, onTell }: ShelfProps) => {
               to={{ kind: 'house', part: 'section', at: null }}
               among={{ house: idOf(house), show: null }}
             >
-              Open the house<span className="only-said"> {name}</span>
+              {tell('Open the house')}
+              <span className="only-said"> {name}</span>
             </Link>
           )}
         </DocumentActs>
       </div>
-      <ul className="document-list" aria-label={`Shows in ${name}`}>
+      <ul className="document-list" aria-label={tell('Shows in {name}', { name })}>
         {shows.map((show) => (
           <ShowRow
             key={show.id}
@@ -108,7 +126,7 @@ const Shelf = ({ shelf, open, shown, onTell }: ShelfProps) => {
       </ul>
       {shows.length === 0 ? (
         <p className="quiet document-none">
-          No show is in this house yet; a house is opened with a show in it.
+          {tell('No show is in this house yet; a house is opened with a show in it.')}
         </p>
       ) : null}
       <NewShow house={house} open={open} onTell={onTell} />
@@ -129,12 +147,15 @@ const useShown = (open: Open) => {
   return { house: shownHouse, show: firstShow === undefined ? null : idOf(firstShow) };
 };
 
-const WaysInAndOut = () => (
-  <nav className="ways" aria-label="In and out">
-    <Link to={{ kind: 'bringIn' }}>Bring in</Link>
-    <Link to={{ kind: 'takeOut', at: null }}>Take out</Link>
-  </nav>
-);
+const WaysInAndOut = () => {
+  const tell = useTell();
+  return (
+    <nav className="ways" aria-label={tell('In and out')}>
+      <Link to={{ kind: 'bringIn' }}>{tell('Bring in')}</Link>
+      <Link to={{ kind: 'takeOut', at: null }}>{tell('Take out')}</Link>
+    </nav>
+  );
+};
 
 const OutcomeNotice = ({ outcome }: { readonly outcome: Outcome | null }) => (
   <div className="outcome" role="status">
@@ -156,34 +177,37 @@ const useOutcome = (): readonly [Outcome | null, Tell] => {
   const [outcome, setOutcome] = useState<Outcome | null>(() =>
     last !== null && Date.now() - last.atMs < STILL_NEWS_MS ? last.outcome : null,
   );
-  const tell: Tell = (told) => {
+  const onTell: Tell = (told) => {
     last = { outcome: told, atMs: Date.now() };
     setOutcome(told);
   };
-  return [outcome, tell];
+  return [outcome, onTell];
 };
 
 export const ShelfPage = ({ open }: { readonly open: Open }) => {
-  const [outcome, tell] = useOutcome();
+  const tell = useTell();
+  const [outcome, onTell] = useOutcome();
   const shown = useShown(open);
   const strays = withoutHouse(open);
   return (
     <>
       <div className="page-head">
-        <h1>Documents</h1>
+        <h1>{tell('Documents')}</h1>
         <p className="quiet">
-          {open.databases.inHand === 'demo' ? 'The demo database.' : 'Your own database.'} Every
-          save is a revision and none is ever rewritten.
+          {open.databases.inHand === 'demo'
+            ? tell('The demo database.')
+            : tell('Your own database.')}{' '}
+          {tell('Every save is a revision and none is ever rewritten.')}
         </p>
         <WaysInAndOut />
       </div>
       <OutcomeNotice outcome={outcome} />
       {shelvesOf(open).map((shelf) => (
-        <Shelf key={shelf.house.id} shelf={shelf} open={open} shown={shown} onTell={tell} />
+        <Shelf key={shelf.house.id} shelf={shelf} open={open} shown={shown} onTell={onTell} />
       ))}
       {strays.length === 0 ? null : (
-        <section className="house-shelf" aria-label="Shows without a house">
-          <h2>Shows whose house is not in this database</h2>
+        <section className="house-shelf" aria-label={tell('Shows without a house')}>
+          <h2>{tell('Shows whose house is not in this database')}</h2>
           <ul className="document-list">
             {strays.map((kept) => (
               <li key={kept.id} className="document-row">
@@ -191,14 +215,14 @@ export const ShelfPage = ({ open }: { readonly open: Open }) => {
                   <h3>{nameOf(kept)}</h3>
                   <Saved kept={kept} />
                 </div>
-                <DocumentActs kept={kept} open={open} onTell={tell} />
+                <DocumentActs kept={kept} open={open} onTell={onTell} />
               </li>
             ))}
           </ul>
         </section>
       )}
-      <NewHouse open={open} onTell={tell} />
-      <AsideList onTell={tell} />
+      <NewHouse open={open} onTell={onTell} />
+      <AsideList onTell={onTell} />
     </>
   );
 };

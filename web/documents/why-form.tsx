@@ -1,5 +1,6 @@
 /** One line that a person writes, and one thing that is done with it. */
 import { type FormEvent, type ReactNode, useId, useState } from 'react';
+import { useTell } from '../language/use-tell.ts';
 
 type WhyFormProps = {
   readonly label: string;
@@ -17,6 +18,7 @@ type WhyFormProps = {
 export const WhyForm = (props: WhyFormProps) => {
   const { label, act, mayBeEmpty = false, first = '', max = 150, isBusy = false } = props;
   const { onDone, onLeave, children } = props;
+  const tell = useTell();
   const id = useId();
   const [words, setWords] = useState(first);
   const isReady = (mayBeEmpty || words.trim() !== '') && !isBusy;
@@ -45,7 +47,7 @@ export const WhyForm = (props: WhyFormProps) => {
         </button>
         {onLeave === undefined ? null : (
           <button type="button" onClick={onLeave}>
-            Leave it
+            {tell('Leave it')}
           </button>
         )}
       </p>

@@ -5,6 +5,7 @@
 import { readHouseValue, readShowValue, readStateValue } from '#documents';
 import type { House } from '#house';
 import type { Refusal } from '#outcome';
+import { ENGLISH, message, phrase, phraseCount, type Voice } from '#texts';
 import {
   at,
   isList,
@@ -188,12 +189,9 @@ export type Referring = {
 
 const nameOf = (document: JsonObject): string => String(document['name'] ?? document['id']);
 
-const many = (count: number, one: string): string =>
-  count === 1 ? `1 ${one}` : `${count} ${one}s`;
-
 const entries = (value: Json | undefined): readonly Json[] => (isList(value) ? value : []);
 
-const inShow = (show: JsonObject, list: string, id: string): readonly string[] => {
+const inShow = (show: JsonObject, list: string, id: string, voice: Voice): readonly string[] => {
   const name = nameOf(show);
   const ofSet = (value: Json): boolean => isObject(value) && value['set'] === id;
   if (list === 'lineSets') {
@@ -202,19 +200,33 @@ const inShow = (show: JsonObject, list: string, id: string): readonly string[] =
       (hang) => isObject(hang) && entries(hang['coupledWith']).includes(id),
     );
     return [
-      ...(entries(show['hangs']).some(ofSet) ? [`what hangs on it in ${name}`] : []),
-      ...(cues > 0 ? [`${many(cues, 'cue')} of ${name}`] : []),
-      ...(at(show, ['keptEmpty', id]) === undefined ? [] : [`it is kept empty in ${name}`]),
-      ...(moves ? [`a set that moves with it in ${name}`] : []),
+      ...(entries(show['hangs']).some(ofSet)
+        ? [phrase(voice, 'what hangs on it in {name}', { name })]
+        : []),
+      ...(cues > 0
+        ? [phraseCount(voice, cues, ['{count} cue of {name}', '{count} cues of {name}'], { name })]
+        : []),
+      ...(at(show, ['keptEmpty', id]) === undefined
+        ? []
+        : [phrase(voice, 'it is kept empty in {name}', { name })]),
+      ...(moves ? [phrase(voice, 'a set that moves with it in {name}', { name })] : []),
     ];
   }
   if (list !== 'brickKinds') return [];
   const fixed = entries(show['hangs']).filter((hang) => at(hang, ['bricks', 'counts', id]));
-  return fixed.length === 0 ? [] : [`bricks fixed on ${many(fixed.length, 'set')} of ${name}`];
+  if (fixed.length === 0) return [];
+  return [
+    phraseCount(
+      voice,
+      fixed.length,
+      ['bricks fixed on {count} set of {name}', 'bricks fixed on {count} sets of {name}'],
+      { name },
+    ),
+  ];
 };
 
 /** How the record is called where it names an entry. */
-export const RECORD = 'the record of how things stand';
+export const RECORD = message('the record of how things stand');
 
 const inState = (state: JsonObject, list: string, id: string): readonly string[] => {
   const sets = isObject(state['sets']) ? Object.values(state['sets']) : [];
@@ -243,8 +255,9 @@ export const referencesTo = (
   list: string,
   id: string,
   { shows, state }: Referring,
+  voice: Voice = ENGLISH,
 ): readonly string[] => [
-  ...shows.flatMap((show) => inShow(show, list, id)),
+  ...shows.flatMap((show) => inShow(show, list, id, voice)),
   ...(state === null ? [] : inState(state, list, id)),
 ];
 

@@ -2,12 +2,14 @@
 import { useId, useState } from 'react';
 import { unreachable } from '#outcome';
 import { Notice } from '../frame/notice.tsx';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import type { Paper } from './gather.ts';
+import { sayGathered } from './say-gathered.ts';
 import { type Packing, usePacking } from './use-packing.ts';
 
 export const ArchivePart = () => {
-  const id = useId();
+  const tell = useTell();
   const { kept } = useWork();
   const { packing, make, cancel } = usePacking();
   const [withShows, setShows] = useState(true);
@@ -17,11 +19,13 @@ export const ArchivePart = () => {
   );
   return (
     <section aria-labelledby="archive-part" className="take-part">
-      <h2 id="archive-part">Everything at once</h2>
+      <h2 id="archive-part">{tell('Everything at once')}</h2>
       <p className="quiet">
-        One file (.zip) with every document of this database in all its revisions. A list in it says
-        who made it, when, with which build, and has the SHA-256 of each file: a damaged one is
-        found out when it is brought in.
+        {tell(
+          'One file (.zip) with every document of this database in all its revisions. A list in ' +
+            'it says who made it, when, with which build, and has the SHA-256 of each file: a ' +
+            'damaged one is found out when it is brought in.',
+        )}
       </p>
       <div className="exchange-fields">
         <label className="tick">
@@ -30,26 +34,13 @@ export const ArchivePart = () => {
             checked={withShows}
             onChange={({ target }) => setShows(target.checked)}
           />
-          with tables and drawings of every show
+          {tell('with tables and drawings of every show')}
         </label>
-        <div className="exchange-field">
-          <label htmlFor={id}>Sheets as PDF</label>
-          <select
-            id={id}
-            value={sheets}
-            onChange={({ target }) =>
-              setSheets(target.value === 'a4' || target.value === 'letter' ? target.value : '')
-            }
-          >
-            <option value="">without sheets</option>
-            <option value="letter">on Letter paper; takes minutes</option>
-            <option value="a4">on A4 paper; takes minutes</option>
-          </select>
-        </div>
+        <SheetsChoice sheets={sheets} onSheets={setSheets} />
       </div>
       {waits ? (
-        <Notice degree="caution" title="some edits are not saved yet">
-          <p>The archive is made from what is saved.</p>
+        <Notice degree="caution" title={tell('some edits are not saved yet')}>
+          <p>{tell('The archive is made from what is saved.')}</p>
         </Notice>
       ) : null}
       <p className="buttons">
@@ -58,11 +49,38 @@ export const ArchivePart = () => {
           disabled={packing.is === 'at'}
           onClick={() => void make({ withShows, paper: sheets === '' ? null : sheets })}
         >
-          Make the archive
+          {tell('Make the archive')}
         </button>
       </p>
       <PackingState packing={packing} onCancel={cancel} />
     </section>
+  );
+};
+
+const SheetsChoice = ({
+  sheets,
+  onSheets,
+}: {
+  readonly sheets: Paper | '';
+  readonly onSheets: (sheets: Paper | '') => void;
+}) => {
+  const tell = useTell();
+  const id = useId();
+  return (
+    <div className="exchange-field">
+      <label htmlFor={id}>{tell('Sheets as PDF')}</label>
+      <select
+        id={id}
+        value={sheets}
+        onChange={({ target }) =>
+          onSheets(target.value === 'a4' || target.value === 'letter' ? target.value : '')
+        }
+      >
+        <option value="">{tell('without sheets')}</option>
+        <option value="letter">{tell('on Letter paper; takes minutes')}</option>
+        <option value="a4">{tell('on A4 paper; takes minutes')}</option>
+      </select>
+    </div>
   );
 };
 
@@ -75,35 +93,48 @@ const PackingState = ({
   readonly packing: Packing;
   readonly onCancel: () => void;
 }) => {
+  const tell = useTell();
+  const voice = useVoice();
   switch (packing.is) {
     case 'none':
       return null;
     case 'at':
       return (
         <div className="at-work">
-          <p role="status">{packing.words} …</p>
-          <progress aria-label={packing.words} value={packing.done} max={packing.of} />
+          <p role="status">{sayGathered(voice, packing.words)} …</p>
+          <progress
+            aria-label={sayGathered(voice, packing.words)}
+            value={packing.done}
+            max={packing.of}
+          />
           <span className="quiet">
-            {packing.done} of {packing.of}
+            {tell('{done} of {all}', { done: packing.done, all: packing.of })}
           </span>
           <button type="button" onClick={onCancel}>
-            Cancel
+            {tell('Cancel')}
           </button>
         </div>
       );
     case 'ended':
-      return <p role="status">{packing.why} Nothing was kept of it.</p>;
+      return <p role="status">{tell('{why} Nothing was kept of it.', { why: packing.why })}</p>;
     case 'made':
       return (
         <div>
           <p role="status">
-            {packing.name} was made: {packing.files} files, {kilobytes(packing.bytes)}.
+            {tell('{name} was made: {files} files, {size}.', {
+              name: packing.name,
+              files: packing.files,
+              size: kilobytes(packing.bytes),
+            })}
           </p>
           {packing.leftOut.length === 0 ? null : (
             <ul>
               {packing.leftOut.map(({ what, why }) => (
                 <li key={what}>
-                  Not in it: {what} ({why}).
+                  {tell('Not in it: {what} ({why}).', {
+                    what: sayGathered(voice, what),
+                    why: sayGathered(voice, why),
+                  })}
                 </li>
               ))}
             </ul>

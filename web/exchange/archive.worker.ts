@@ -1,6 +1,7 @@
 /** Tables and drawings made, hashed and packed on a thread of its own. */
 import { documentFiles, type LeftOut, showFiles, writeArchive } from '#archive';
 import { readHouseValue } from '#documents';
+import { message } from '#texts';
 import { readShowOnce, readStateOnce } from '../reckoning/read-once.ts';
 import type { PackAnswer, PackRequest, ShowAsked } from './archive-request.ts';
 
@@ -13,11 +14,12 @@ const filesOf = ({ house, show, state, line }: ShowAsked): Made => {
   const what = `tables and drawings of ${String(show['name'] ?? show['id'])}`;
   const out = (why: string): Made => ({ files: [], leftOut: [{ what, why }] });
   const plant = readHouseValue(house);
-  if (!plant.ok) return out('its house is not understood');
+  if (!plant.ok) return out(message('its house is not understood'));
   const read = readShowOnce(show, plant.value.house);
-  if (!read.ok) return out('it is not understood');
+  if (!read.ok) return out(message('it is not understood'));
   const record = state === null ? null : readStateOnce(state, plant.value.house);
-  if (record !== null && !record.ok) return out('the record of its house is not understood');
+  if (record !== null && !record.ok)
+    return out(message('the record of its house is not understood'));
   const source = {
     house: plant.value.house,
     show: read.value,

@@ -4,6 +4,7 @@ import { Link } from '../address/link.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { DocumentsStep } from './documents-step.tsx';
 import { FileChoice } from './file-choice.tsx';
 import type { Found } from './file-reading.ts';
@@ -12,22 +13,25 @@ import { TableStep } from './table-step.tsx';
 import { type Reading, useReading } from './use-reading.ts';
 
 export const BringInPage = () => {
+  const tell = useTell();
   const { reading, begin, cancel } = useReading();
   return (
     <>
       <div className="page-head">
-        <h1>Bring in</h1>
+        <h1>{tell('Bring in')}</h1>
         <p className="quiet">
-          A list from a spreadsheet, a document, or a whole archive. First it is shown what would
-          change; nothing is taken before you say so.
+          {tell(
+            'A list from a spreadsheet, a document, or a whole archive. First it is shown what ' +
+              'would change; nothing is taken before you say so.',
+          )}
         </p>
         <p>
-          <Link to={{ kind: 'takeOut', at: null }}>Take out instead</Link>
+          <Link to={{ kind: 'takeOut', at: null }}>{tell('Take out instead')}</Link>
         </p>
       </div>
       <FileChoice onGive={begin} />
       <ReadingState reading={reading} onCancel={cancel} />
-      <TitleBlock drawing="Bring in" scale="none" />
+      <TitleBlock drawing={tell('Bring in')} scale={tell('none')} />
     </>
   );
 };
@@ -35,26 +39,31 @@ export const BringInPage = () => {
 type StateProps = { readonly reading: Reading; readonly onCancel: () => void };
 
 const ReadingState = ({ reading, onCancel }: StateProps) => {
+  const tell = useTell();
   switch (reading.is) {
     case 'none':
       return null;
     case 'reading':
       return (
         <div className="at-work">
-          <p role="status">Reading {shownText(reading.file)} …</p>
+          <p role="status">{tell('Reading {file} …', { file: shownText(reading.file) })}</p>
           <progress
-            aria-label="files of the archive that were looked through"
+            aria-label={tell('files of the archive that were looked through')}
             {...(reading.of === 0 ? {} : { value: reading.done, max: reading.of })}
           />
           <button type="button" onClick={onCancel}>
-            Cancel
+            {tell('Cancel')}
           </button>
         </div>
       );
     case 'ended':
       return (
-        <Notice degree="caution" title={`${shownText(reading.file)} was not read`} isNews>
-          <p>{reading.why} Nothing was changed.</p>
+        <Notice
+          degree="caution"
+          title={tell('{file} was not read', { file: shownText(reading.file) })}
+          isNews
+        >
+          <p>{tell('{why} Nothing was changed.', { why: reading.why })}</p>
         </Notice>
       );
     case 'found':
@@ -65,12 +74,13 @@ const ReadingState = ({ reading, onCancel }: StateProps) => {
 };
 
 const FoundStep = ({ found }: { readonly found: Found }) => {
+  const tell = useTell();
   const file = shownText(found.file);
   switch (found.is) {
     case 'refused':
       return (
-        <Notice degree="caution" title={`${file} was not understood`} isNews>
-          <p>Nothing was taken, and nothing was changed.</p>
+        <Notice degree="caution" title={tell('{file} was not understood', { file })} isNews>
+          <p>{tell('Nothing was taken, and nothing was changed.')}</p>
           <RefusalsWithPlace
             refusals={found.refusals.map((one) => ({ ...one, found: shownText(one.found, 200) }))}
           />
@@ -80,15 +90,22 @@ const FoundStep = ({ found }: { readonly found: Found }) => {
       return <TableStep file={file} sheets={found.sheets} />;
     case 'order':
       return (
-        <Notice degree="note" title={`${file} is an order of work`}>
+        <Notice degree="note" title={tell('{file} is an order of work', { file })}>
           <p>
-            For set {found.order.set} of show {shownText(found.order.show)}, with{' '}
-            {found.order.steps} steps. Orders are not kept with the documents: one is searched for,
-            or written by hand, on the screen of its set, and judged there.
+            {tell(
+              'For set {set} of show {show}, with {steps} steps. Orders are not kept with the ' +
+                'documents: one is searched for, or written by hand, on the screen of its set, ' +
+                'and judged there.',
+              {
+                set: found.order.set,
+                show: shownText(found.order.show),
+                steps: found.order.steps,
+              },
+            )}
           </p>
           <p>
             <Link to={{ kind: 'order', set: found.order.set, job: null, from: null }}>
-              Open the order of set {found.order.set}
+              {tell('Open the order of set {set}', { set: found.order.set })}
             </Link>
           </p>
         </Notice>

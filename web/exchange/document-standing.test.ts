@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { ENGLISH } from '#texts';
 import house from '../../examples/skelderwick/house.json' with { type: 'json' };
 import show from '../../examples/skelderwick/regatta.show.json' with { type: 'json' };
 import type { JsonObject } from '../keeping/json.ts';
 import { asSaved, type Kept } from '../keeping/kept.ts';
 import type { DocumentKind } from '../keeping/server.ts';
-import { inPlaceOf, leftBehind, mayReplace, standingOf } from './document-standing.ts';
+import { behindWords, inPlaceOf, leftBehind, mayReplace, standingOf } from './document-standing.ts';
 import type { ReadDocument } from './file-reading.ts';
 
 const HOUSE: JsonObject = house;
@@ -58,7 +59,7 @@ describe('a document beside those that are here', () => {
     );
     const renamed = ids.reduce((all, id) => all.replaceAll(`"${id}"`, `"N${id}"`), text);
     const fewer = brought('house:skelderwick', 'house', JSON.parse(renamed) as JsonObject);
-    const names = leftBehind([fewer], here);
+    const names = leftBehind([fewer], here).map((one) => behindWords(one, ENGLISH));
     expect(names).toEqual([`the show ${String(SHOW['name'])}`]);
     const both = [fewer, brought('show:regatta', 'show', SHOW)];
     expect(leftBehind(both, here)).toEqual([]);

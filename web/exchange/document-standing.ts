@@ -1,5 +1,7 @@
 /** How a document that is brought in stands to those that are here. */
 import { differenceOf, readHouseValue, readShowValue, readStateValue } from '#documents';
+import { unreachable } from '#outcome';
+import { phrase, type Voice } from '#texts';
 import { isSame } from '../keeping/json.ts';
 import type { Kept } from '../keeping/kept.ts';
 import type { ReadDocument } from './file-reading.ts';
@@ -29,14 +31,25 @@ export const inPlaceOf = (one: ReadDocument, { id, document }: Kept): ReadDocume
 export const mayReplace = (one: ReadDocument, show: Kept, here: Documents): boolean =>
   one.kind === 'show' && here[one.id] === undefined && one.raw['house'] === show.document['house'];
 
-const nameOf = ({ kind, document, id }: Kept): string =>
-  kind === 'state' ? 'how the sets stand' : `the ${kind} ${String(document['name'] ?? id)}`;
+export const behindWords = ({ kind, document, id }: Kept, voice: Voice): string => {
+  const name = String(document['name'] ?? id);
+  switch (kind) {
+    case 'state':
+      return phrase(voice, 'how the sets stand');
+    case 'house':
+      return phrase(voice, 'the house {name}', { name });
+    case 'show':
+      return phrase(voice, 'the show {name}', { name });
+    default:
+      return unreachable(kind);
+  }
+};
 
 /**
  * Documents here that would no longer be understood beside the houses that are taken: a person is
  * told before, and takes those too, or none.
  */
-export const leftBehind = (taken: readonly ReadDocument[], here: Documents): readonly string[] => {
+export const leftBehind = (taken: readonly ReadDocument[], here: Documents): readonly Kept[] => {
   const ids = new Set(taken.map(({ id }) => id));
   return taken.flatMap(({ kind, raw }) => {
     const house = kind === 'house' ? readHouseValue(raw) : null;
@@ -48,7 +61,6 @@ export const leftBehind = (taken: readonly ReadDocument[], here: Documents): rea
         const read =
           other === 'show' ? readShowValue(document, plant) : readStateValue(document, plant);
         return !read.ok;
-      })
-      .map(nameOf);
+      });
   });
 };

@@ -2,13 +2,17 @@
 import { useMemo, useState } from 'react';
 import type { Refusal } from '#outcome';
 import { sayMoment } from '#sheets';
+import { message, phrase, type Voice } from '#texts';
+import { FOLDED } from '../frame/folded-roles.ts';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import type { Keeper } from '../keeping/keeper.ts';
 import type { Kept } from '../keeping/kept.ts';
 import { useKeeper, useKeeperState } from '../keeping/use-keeper.ts';
+import { useTell, useTellCount, useVoice } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import {
+  behindWords,
   inPlaceOf,
   leftBehind,
   mayReplace,
@@ -16,6 +20,7 @@ import {
   standingOf,
 } from './document-standing.ts';
 import type { Found, ReadDocument } from './file-reading.ts';
+import { sayGathered } from './say-gathered.ts';
 import { shownText } from './shown-text.ts';
 
 type FoundDocuments = Extract<Found, { readonly is: 'documents' | 'archive' }>;
@@ -34,7 +39,11 @@ const NO_DOCUMENTS: Documents = {};
 const takeOne = async (
   one: ReadDocument,
   here: Documents,
-  { keeper, what }: { readonly keeper: Keeper; readonly what: string },
+  {
+    keeper,
+    what,
+    voice,
+  }: { readonly keeper: Keeper; readonly what: string; readonly voice: Voice },
 ): Promise<NotTaken | null> => {
   if (here[one.id] !== undefined) {
     keeper.edit(one.id, one.raw, what);
@@ -45,28 +54,37 @@ const takeOne = async (
   if (answer.outcome === 'refused') {
     return { id: one.id, why: answer.title, refusals: answer.refusals };
   }
-  const stale = 'Another of this name is kept already, perhaps set aside.';
-  const why = answer.outcome === 'stale' ? stale : 'The server was not reached.';
+  const why =
+    answer.outcome === 'stale'
+      ? phrase(voice, 'Another of this name is kept already, perhaps set aside.')
+      : phrase(voice, 'The server was not reached.');
   return { id: one.id, why, refusals: [] };
 };
 
 const useTaking = (file: string, here: Documents) => {
+  const voice = useVoice();
   const keeper = useKeeper();
   const [outcome, setOutcome] = useState(NO_OUTCOME);
   const take = async (documents: readonly ReadDocument[]): Promise<void> => {
     const notTaken: NotTaken[] = [];
     for (const one of documents) {
       const of = one.revision === null ? '' : `, its revision ${one.revision}`;
-      const fault = await takeOne(one, here, { keeper, what: `brought in ${file}${of}` });
+      const what = `brought in ${file}${of}`;
+      const fault = await takeOne(one, here, { keeper, what, voice });
       if (fault !== null) notTaken.push(fault);
     }
     const count = documents.length - notTaken.length;
-    setOutcome({ words: `${count} of ${documents.length} taken.`, notTaken });
+    setOutcome({
+      words: phrase(voice, '{count} of {all} taken.', { count, all: documents.length }),
+      notTaken,
+    });
   };
   return { outcome, take };
 };
 
 export const DocumentsStep = ({ found }: { readonly found: FoundDocuments }) => {
+  const tell = useTell();
+  const voice = useVoice();
   const state = useKeeperState();
   const here = state.phase === 'open' ? state.documents : NO_DOCUMENTS;
   const file = shownText(found.file);
@@ -91,7 +109,7 @@ export const DocumentsStep = ({ found }: { readonly found: FoundDocuments }) => 
   return (
     <section aria-labelledby="documents-step" className="found-step">
       <h2 id="documents-step">{file}</h2>
-      <p role="status">{foundWords(found)}</p>
+      <p role="status">{foundWords(found, voice)}</p>
       {found.is === 'archive' ? <LeftOut leftOut={found.leftOut} /> : null}
       <StandingTable
         standings={standings}
@@ -99,30 +117,43 @@ export const DocumentsStep = ({ found }: { readonly found: FoundDocuments }) => 
         onTick={toggle}
         onMean={(id, isMeant) => setMeant(withOr(meant, id, isMeant))}
       />
-      {behind.length === 0 ? null : (
-        <Notice degree="caution" title="something here would no longer be understood" isNews>
-          <p>Beside that house: {behind.map((name) => shownText(name)).join(', ')}.</p>
-        </Notice>
-      )}
+      <Behind documents={behind} />
       <p className="buttons">
         <button type="button" disabled={chosen.length === 0} onClick={() => void take(chosen)}>
-          Take what is ticked
+          {tell('Take what is ticked')}
         </button>
         {open.length < 2 ? null : (
           <button type="button" onClick={() => setTicked(new Set(open.map(({ own }) => own.id)))}>
-            Tick all {open.length} that differ
+            {tell('Tick all {count} that differ', { count: open.length })}
           </button>
         )}
       </p>
       <p role="status">{outcome.words}</p>
-      {outcome.notTaken.map(({ id, why, refusals }) => (
-        <Notice key={id} degree="caution" title={`${id} was not taken`} isNews>
-          <p>{why}</p>
-          <RefusalsWithPlace refusals={refusals} />
-        </Notice>
-      ))}
+      <NotTakenList notTaken={outcome.notTaken} />
     </section>
   );
+};
+
+const Behind = ({ documents }: { readonly documents: readonly Kept[] }) => {
+  const tell = useTell();
+  const voice = useVoice();
+  if (documents.length === 0) return null;
+  const names = documents.map((one) => shownText(behindWords(one, voice)));
+  return (
+    <Notice degree="caution" title={tell('something here would no longer be understood')} isNews>
+      <p>{tell('Beside that house: {documents}.', { documents: names.join(', ') })}</p>
+    </Notice>
+  );
+};
+
+const NotTakenList = ({ notTaken }: Pick<Outcome, 'notTaken'>) => {
+  const tell = useTell();
+  return notTaken.map(({ id, why, refusals }) => (
+    <Notice key={id} degree="caution" title={tell('{id} was not taken', { id })} isNews>
+      <p>{why}</p>
+      <RefusalsWithPlace refusals={refusals} />
+    </Notice>
+  ));
 };
 
 const withOr = (all: ReadonlySet<string>, id: string, isIn: boolean): ReadonlySet<string> => {
@@ -132,33 +163,55 @@ const withOr = (all: ReadonlySet<string>, id: string, isIn: boolean): ReadonlySe
   return next;
 };
 
-const foundWords = (found: FoundDocuments): string => {
+const foundWords = (found: FoundDocuments, voice: Voice): string => {
   if (found.is === 'documents') {
     const [one] = found.documents;
-    return one === undefined ? 'Nothing in it.' : `It is a ${KIND_WORDS[one.kind]}.`;
+    return one === undefined
+      ? phrase(voice, 'Nothing in it.')
+      : phrase(voice, KIND_WORDS[one.kind]);
   }
   const { at, by, version } = found.made;
-  return (
-    `An archive of ${sayMoment(at)}, made by ${shownText(by)} with version ` +
-    `${shownText(version)}: ` +
-    `${found.files} files, each as it was packed, ${found.revisions} revisions of ` +
-    `${found.documents.length} documents. The newest of each can be taken.`
+  return phrase(
+    voice,
+    'An archive of {at}, made by {by} with version {version}: {files} files, each as it was ' +
+      'packed, {revisions} revisions of {documents} documents. The newest of each can be taken.',
+    {
+      at: sayMoment(at, voice),
+      by: shownText(by),
+      version: shownText(version),
+      files: found.files,
+      revisions: found.revisions,
+      documents: found.documents.length,
+    },
   );
 };
 
-const KIND_WORDS = { house: 'house', show: 'show', state: 'record of how sets stand' } as const;
+const KIND_WORDS = {
+  house: message('It is a house.'),
+  show: message('It is a show.'),
+  state: message('It is a record of how sets stand.'),
+} as const;
 
 const LeftOut = ({
   leftOut,
 }: {
   readonly leftOut: readonly { readonly what: string; readonly why: string }[];
-}) =>
-  leftOut.length === 0 ? null : (
+}) => {
+  const voice = useVoice();
+  const said = (text: string): string => shownText(sayGathered(voice, text));
+  return leftOut.length === 0 ? null : (
     <p>
-      Not in it:{' '}
-      {leftOut.map(({ what, why }) => `${shownText(what)} (${shownText(why)})`).join('; ')}.
+      {phrase(voice, 'Not in it: {list}.', {
+        list: leftOut.map(({ what, why }) => `${said(what)} (${said(why)})`).join('; '),
+      })}
     </p>
   );
+};
+
+const nameWords = ({ kind, name, raw }: ReadDocument, voice: Voice): string =>
+  kind === 'state' && voice.tongue !== undefined
+    ? phrase(voice, 'How the sets of {house} stand', { house: String(raw['house'] ?? '') })
+    : name;
 
 type Row = {
   /** As it was read; `one` is what it is meant as. */
@@ -176,57 +229,73 @@ type TableProps = {
   readonly onMean: (id: string, isMeant: boolean) => void;
 };
 
-const StandingTable = ({ standings, ...props }: TableProps) => (
-  <table className="plain standing-table stacked">
-    <caption>Beside what is here</caption>
-    <thead>
-      <tr>
-        <th scope="col">Document</th>
-        <th scope="col">Here</th>
-        <th scope="col">Take</th>
-      </tr>
-    </thead>
-    <tbody>
-      {standings.map((row) => (
-        <StandingRow key={row.own.id} row={row} {...props} />
-      ))}
-    </tbody>
-  </table>
-);
+const StandingTable = ({ standings, ...props }: TableProps) => {
+  const tell = useTell();
+  return (
+    <table {...FOLDED.table} className="plain standing-table stacked">
+      <caption>{tell('Beside what is here')}</caption>
+      <thead {...FOLDED.rows}>
+        <tr {...FOLDED.row}>
+          <th {...FOLDED.columnHead} scope="col">
+            {tell('Document')}
+          </th>
+          <th {...FOLDED.columnHead} scope="col">
+            {tell('Here')}
+          </th>
+          <th {...FOLDED.columnHead} scope="col">
+            {tell('Take')}
+          </th>
+        </tr>
+      </thead>
+      <tbody {...FOLDED.rows}>
+        {standings.map((row) => (
+          <StandingRow key={row.own.id} row={row} {...props} />
+        ))}
+      </tbody>
+    </table>
+  );
+};
 
 type RowProps = Omit<TableProps, 'standings'> & { readonly row: Row };
 
 const StandingRow = ({ row, ticked, onTick, onMean }: RowProps) => {
+  const tell = useTell();
+  const voice = useVoice();
   const { own, one, standing, mayBe } = row;
+  const name = shownText(nameWords(own, voice));
   return (
-    <tr>
-      <th scope="row">
-        {shownText(own.name)}
+    <tr {...FOLDED.row}>
+      <th {...FOLDED.rowHead} scope="row">
+        {name}
         <small>
           {' '}
           {own.id}
-          {own.revision === null ? '' : `, revision ${own.revision}`}
+          {own.revision === null ? '' : tell(', revision {revision}', { revision: own.revision })}
         </small>
       </th>
-      <td>
+      <td {...FOLDED.cell}>
         <StandingWords standing={standing} />
         {own.isChecked ? null : (
-          <p className="caution-word">Its house is not here, so it was not checked against it.</p>
+          <p className="caution-word">
+            {tell('Its house is not here, so it was not checked against it.')}
+          </p>
         )}
       </td>
-      <td>
+      <td {...FOLDED.cell}>
         {mayBe === null ? null : (
           <select
-            aria-label={`${shownText(own.name)} is meant as`}
+            aria-label={tell('{name} is meant as', { name })}
             value={one === own ? 'new' : 'next'}
             onChange={({ target }) => onMean(own.id, target.value === 'next')}
           >
-            <option value="new">a document of its own</option>
-            <option value="next">{shownText(mayBe)}, its next revision</option>
+            <option value="new">{tell('a document of its own')}</option>
+            <option value="next">
+              {tell('{name}, its next revision', { name: shownText(mayBe) })}
+            </option>
           </select>
         )}
         {standing.is === 'same' ? (
-          <span className="quiet">nothing to take</span>
+          <span className="quiet">{tell('nothing to take')}</span>
         ) : (
           <label className="tick">
             <input
@@ -234,8 +303,8 @@ const StandingRow = ({ row, ticked, onTick, onMean }: RowProps) => {
               checked={ticked.has(own.id)}
               onChange={({ target }) => onTick(own.id, target.checked)}
             />
-            <span className="only-said">{shownText(own.name)} </span>
-            {standing.is === 'new' ? 'as a new document' : 'as the next revision'}
+            <span className="only-said">{name} </span>
+            {standing.is === 'new' ? tell('as a new document') : tell('as the next revision')}
           </label>
         )}
       </td>
@@ -245,29 +314,35 @@ const StandingRow = ({ row, ticked, onTick, onMean }: RowProps) => {
 
 const SHOWN_MAX = 40;
 
-const valueWords = (value: unknown): string =>
-  value === undefined ? 'nothing' : shownText(JSON.stringify(value), 90);
+const valueWords = (value: unknown, voice: Voice): string =>
+  value === undefined ? phrase(voice, 'nothing') : shownText(JSON.stringify(value), 90);
 
 const StandingWords = ({ standing }: { readonly standing: Standing }) => {
-  if (standing.is === 'same') return 'the same';
-  if (standing.is === 'new') return 'not here yet';
+  const tell = useTell();
+  const tellCount = useTellCount();
+  const voice = useVoice();
+  if (standing.is === 'same') return tell('the same');
+  if (standing.is === 'new') return tell('not here yet');
   const { changes } = standing;
   return (
     <details>
-      <summary>
-        {changes.length === 1 ? 'one place differs' : `${changes.length} places differ`}
-      </summary>
+      <summary>{tellCount(changes.length, ['one place differs', '{count} places differ'])}</summary>
       <dl className="difference">
         {changes.slice(0, SHOWN_MAX).map(({ path, before, after }) => (
           <div key={path}>
             <dt>{shownText(path, 90)}</dt>
             <dd>
-              {valueWords(before)}, then {valueWords(after)}
+              {tell('{before}, then {after}', {
+                before: valueWords(before, voice),
+                after: valueWords(after, voice),
+              })}
             </dd>
           </div>
         ))}
       </dl>
-      {changes.length > SHOWN_MAX ? <p>{changes.length - SHOWN_MAX} more.</p> : null}
+      {changes.length > SHOWN_MAX ? (
+        <p>{tell('{count} more.', { count: changes.length - SHOWN_MAX })}</p>
+      ) : null}
     </details>
   );
 };

@@ -17,6 +17,7 @@ import {
   usualUnit,
 } from '#drawings';
 import { sayMoment } from '#sheets';
+import { message, phrase } from '#texts';
 import { go } from '../address/use-address.ts';
 import { Notice } from '../frame/notice.tsx';
 import { type MomentChoice, readMoment, writeMoment } from '../house/moment-choice.ts';
@@ -27,23 +28,27 @@ import {
   useOrderMoment,
 } from '../house/use-moment.ts';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { download } from './download.ts';
 
 type OrderChoice = Extract<MomentChoice, { readonly of: 'order' }>;
 
 export const DrawingsPart = ({ at }: { readonly at: string | null }) => {
+  const tell = useTell();
   const choice = readMoment(at);
   return (
     <section aria-labelledby="drawings-part" className="take-part">
-      <h2 id="drawings-part">Drawings</h2>
+      <h2 id="drawings-part">{tell('Drawings')}</h2>
       <p className="quiet">
-        Section and plan at one moment. SVG is a paper to scale. DXF is the house at its own size: a
-        section has upstage along x and height along y, a plan the stage from above.
+        {tell(
+          'Section and plan at one moment. SVG is a paper to scale. DXF is the house at its own ' +
+            'size: a section has upstage along x and height along y, a plan the stage from above.',
+        )}
       </p>
       <MomentSelect choice={choice} />
       {choice === null ? (
-        <Notice degree="caution" title="the address names no moment of this house" />
+        <Notice degree="caution" title={tell('the address names no moment of this house')} />
       ) : choice.of === 'order' ? (
         <OfOrder choice={choice} />
       ) : (
@@ -62,17 +67,19 @@ const OfHouse = ({ choice }: { readonly choice: Exclude<MomentChoice, OrderChoic
 );
 
 const AtMoment = ({ answer }: { readonly answer: MomentAnswer }) => {
+  const tell = useTell();
   if ('moment' in answer) return <Files shown={answer} />;
   return 'waiting' in answer ? (
     <p role="status">{answer.waiting}</p>
   ) : (
-    <Notice degree="caution" title="there is no such moment">
+    <Notice degree="caution" title={tell('there is no such moment')}>
       <p>{answer.missing}</p>
     </Notice>
   );
 };
 
 const MomentSelect = ({ choice }: { readonly choice: MomentChoice | null }) => {
+  const tell = useTell();
   const id = useId();
   const { house, show, sets } = useWork();
   const value = choice === null ? '' : (writeMoment(choice) ?? '');
@@ -80,7 +87,7 @@ const MomentSelect = ({ choice }: { readonly choice: MomentChoice | null }) => {
   const isOrder = choice?.of === 'order';
   return (
     <div className="exchange-field">
-      <label htmlFor={id}>Moment</label>
+      <label htmlFor={id}>{tell('Moment')}</label>
       <select
         id={id}
         value={value}
@@ -88,8 +95,8 @@ const MomentSelect = ({ choice }: { readonly choice: MomentChoice | null }) => {
           go({ kind: 'takeOut', at: target.value === '' ? null : target.value })
         }
       >
-        <option value="">as recorded</option>
-        {isOrder ? <option value={value}>a step of an order</option> : null}
+        <option value="">{tell('as recorded')}</option>
+        {isOrder ? <option value={value}>{tell('a step of an order')}</option> : null}
         {trims.map((name) => (
           <option key={name} value={`trim:${name}`}>
             {tradeWord(house, 'trim')} {name}
@@ -98,7 +105,7 @@ const MomentSelect = ({ choice }: { readonly choice: MomentChoice | null }) => {
         {show.cues.map(({ number, set }, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: cues stand in the order of the show
           <option key={index} value={`cue:${index + 1}`}>
-            after cue {number}, {tradeWord(house, 'set')} {set}
+            {tell('after cue {number}, set {set}', { number, set })}
           </option>
         ))}
       </select>
@@ -107,28 +114,35 @@ const MomentSelect = ({ choice }: { readonly choice: MomentChoice | null }) => {
 };
 
 const KINDS: readonly (readonly [DrawingKind, string])[] = [
-  ['section', 'Section'],
-  ['plan', 'Plan'],
+  ['section', message('Section')],
+  ['plan', message('Plan')],
 ];
 
-const sizeWords = ({
-  width,
-  height,
-}: {
-  readonly width: number;
-  readonly height: number;
-}): string => `${Math.ceil(width * MM_A_POINT)} × ${Math.ceil(height * MM_A_POINT)} mm of paper`;
+type Paper = { readonly width: number; readonly height: number };
+
+const inMm = (points: number): number => Math.ceil(points * MM_A_POINT);
 
 const useLines = (words: string): readonly string[] => {
-  const { show, state, kept, nowMs } = useWork();
-  const made = sayMoment(new Date(nowMs).toISOString());
-  const record =
-    state === null || kept.state === null ? '' : `, record ${kept.state.server.revision}`;
-  const of = `house ${kept.house.server.revision}, show ${kept.show.server.revision}${record}`;
-  return [`${show.name}, ${words}.`, `From revisions: ${of}. Made ${made} by ${nameOnDevice()}.`];
+  const { house, show, state, kept, nowMs } = useWork();
+  const names = {
+    house: kept.house.server.revision,
+    show: kept.show.server.revision,
+    made: sayMoment(new Date(nowMs).toISOString(), house),
+    by: nameOnDevice(),
+  };
+  const from =
+    state === null || kept.state === null
+      ? phrase(house, 'From revisions: house {house}, show {show}. Made {made} by {by}.', names)
+      : phrase(
+          house,
+          'From revisions: house {house}, show {show}, record {record}. Made {made} by {by}.',
+          { ...names, record: kept.state.server.revision },
+        );
+  return [`${show.name}, ${words}.`, from];
 };
 
 const Files = ({ shown }: { readonly shown: ShownMoment }) => {
+  const tell = useTell();
   const { house, show, sets } = useWork();
   const [scale, setScale] = useState(() => usualScale(house));
   const [unit, setUnit] = useState(() => usualUnit(house));
@@ -140,7 +154,11 @@ const Files = ({ shown }: { readonly shown: ShownMoment }) => {
   const takeSvg = (kind: DrawingKind): void =>
     download(`${name(kind)}-1-${scale}.svg`, 'svg', svgFile(fileOf(kind, [], false)));
   const takeDxf = (kind: DrawingKind): void => {
-    const file = fileOf(kind, [`Units of the model: ${unitWordsOf(unit)}.`], true);
+    const file = fileOf(
+      kind,
+      [tell('Units of the model: {unit}.', { unit: tell(unitWordsOf(unit)) })],
+      true,
+    );
     download(`${name(kind)}-${unit}.dxf`, 'dxf', dxfFile(file, unit));
   };
   return (
@@ -157,18 +175,22 @@ const Files = ({ shown }: { readonly shown: ShownMoment }) => {
         {KINDS.map(([kind, words]) => (
           <div key={kind} className="take-row">
             <span>
-              {words}, {shown.words}
+              {tell(words)}, {shown.words}
             </span>
             <button type="button" onClick={() => takeSvg(kind)}>
-              <span className="only-said">{words} as </span>SVG
+              <span className="only-said">{tell('{drawing} as ', { drawing: tell(words) })}</span>
+              SVG
             </button>
             <button type="button" onClick={() => takeDxf(kind)}>
-              <span className="only-said">{words} as </span>DXF
+              <span className="only-said">{tell('{drawing} as ', { drawing: tell(words) })}</span>
+              DXF
             </button>
           </div>
         ))}
       </div>
-      <Previews svgs={KINDS.map(([kind, words]) => [words, svgFile(fileOf(kind, [], false))])} />
+      <Previews
+        svgs={KINDS.map(([kind, words]) => [tell(words), svgFile(fileOf(kind, [], false))])}
+      />
     </>
   );
 };
@@ -179,14 +201,15 @@ const ScaleChoice = ({
   onScale,
 }: {
   readonly scale: number;
-  readonly paper: Parameters<typeof sizeWords>[0];
+  readonly paper: Paper;
   readonly onScale: (scale: number) => void;
 }) => {
+  const tell = useTell();
   const id = useId();
   const { house } = useWork();
   return (
     <div className="exchange-field">
-      <label htmlFor={id}>Scale of the paper (SVG)</label>
+      <label htmlFor={id}>{tell('Scale of the paper (SVG)')}</label>
       <select id={id} value={scale} onChange={({ target }) => onScale(Number(target.value))}>
         {scalesFor(house).map((each) => (
           <option key={each} value={each}>
@@ -194,7 +217,12 @@ const ScaleChoice = ({
           </option>
         ))}
       </select>
-      <span className="quiet">the section takes {sizeWords(paper)}</span>
+      <span className="quiet">
+        {tell('the section takes {width} × {height} mm of paper', {
+          width: inMm(paper.width),
+          height: inMm(paper.height),
+        })}
+      </span>
     </div>
   );
 };
@@ -206,10 +234,11 @@ const UnitChoice = ({
   readonly unit: DxfUnit;
   readonly onUnit: (unit: DxfUnit) => void;
 }) => {
+  const tell = useTell();
   const id = useId();
   return (
     <div className="exchange-field">
-      <label htmlFor={id}>Unit of the model (DXF)</label>
+      <label htmlFor={id}>{tell('Unit of the model (DXF)')}</label>
       <select
         id={id}
         value={unit}
@@ -219,17 +248,20 @@ const UnitChoice = ({
       >
         {DXF_UNITS.map((each) => (
           <option key={each} value={each}>
-            {unitWordsOf(each)}
+            {tell(unitWordsOf(each))}
           </option>
         ))}
       </select>
-      <span className="quiet">this form of DXF has no place for it: choose it on opening</span>
+      <span className="quiet">
+        {tell('this form of DXF has no place for it: choose it on opening')}
+      </span>
     </div>
   );
 };
 
 /** The files themselves, as pictures: what is seen is what is taken. */
 const Previews = ({ svgs }: { readonly svgs: readonly (readonly [string, string])[] }) => {
+  const tell = useTell();
   const pictures = useMemo(
     () =>
       svgs.map(([words, svg]) => [words, `data:image/svg+xml,${encodeURIComponent(svg)}`] as const),
@@ -239,8 +271,8 @@ const Previews = ({ svgs }: { readonly svgs: readonly (readonly [string, string]
     <div className="drawing-previews">
       {pictures.map(([words, source]) => (
         <figure key={words}>
-          <img src={source} alt={`${words} as it will be on paper`} />
-          <figcaption className="quiet">{words}, as SVG</figcaption>
+          <img src={source} alt={tell('{drawing} as it will be on paper', { drawing: words })} />
+          <figcaption className="quiet">{tell('{drawing}, as SVG', { drawing: words })}</figcaption>
         </figure>
       ))}
     </div>

@@ -1,5 +1,6 @@
 /** A file chosen or dropped, or text pasted. Nothing is read before a person says so. */
 import { type DragEvent, useId, useState } from 'react';
+import { useTell } from '../language/use-tell.ts';
 import type { Given } from './reader.ts';
 
 const givenFile = (file: File): Given => ({
@@ -10,10 +11,10 @@ const givenFile = (file: File): Given => ({
 
 const JSON_LIKE = /^\s*[{[]/;
 
-const givenText = (text: string): Given => {
+const givenText = (text: string, name: string): Given => {
   const bytes = new TextEncoder().encode(text);
   return {
-    name: JSON_LIKE.test(text) ? 'pasted text.json' : 'pasted text.csv',
+    name: JSON_LIKE.test(text) ? `${name}.json` : `${name}.csv`,
     size: bytes.length,
     bytes: () => Promise.resolve(bytes.buffer),
   };
@@ -22,6 +23,7 @@ const givenText = (text: string): Given => {
 type ChoiceProps = { readonly onGive: (given: Given) => void };
 
 export const FileChoice = ({ onGive }: ChoiceProps) => {
+  const tell = useTell();
   const id = useId();
   const [isOver, setOver] = useState(false);
   const drop = (event: DragEvent): void => {
@@ -33,7 +35,7 @@ export const FileChoice = ({ onGive }: ChoiceProps) => {
   return (
     <section
       className={isOver ? 'file-choice over' : 'file-choice'}
-      aria-label="What to bring in"
+      aria-label={tell('What to bring in')}
       onDragOver={(event) => {
         event.preventDefault();
         setOver(true);
@@ -42,7 +44,9 @@ export const FileChoice = ({ onGive }: ChoiceProps) => {
       onDrop={drop}
     >
       <div>
-        <label htmlFor={id}>A file: table (.csv, .xlsx), document (.json) or archive (.zip)</label>
+        <label htmlFor={id}>
+          {tell('A file: table (.csv, .xlsx), document (.json) or archive (.zip)')}
+        </label>
         <input
           id={id}
           type="file"
@@ -56,7 +60,7 @@ export const FileChoice = ({ onGive }: ChoiceProps) => {
             currentTarget.value = '';
           }}
         />
-        <p className="quiet">It may also be dropped here. It stays on this machine.</p>
+        <p className="quiet">{tell('It may also be dropped here. It stays on this machine.')}</p>
       </div>
       <PasteText onGive={onGive} />
     </section>
@@ -64,12 +68,13 @@ export const FileChoice = ({ onGive }: ChoiceProps) => {
 };
 
 const PasteText = ({ onGive }: ChoiceProps) => {
+  const tell = useTell();
   const id = useId();
   const [text, setText] = useState('');
   return (
     <details className="paste-text">
-      <summary>or paste text</summary>
-      <label htmlFor={id}>A table with its headings, or a document as JSON</label>
+      <summary>{tell('or paste text')}</summary>
+      <label htmlFor={id}>{tell('A table with its headings, or a document as JSON')}</label>
       <textarea
         id={id}
         rows={6}
@@ -78,8 +83,12 @@ const PasteText = ({ onGive }: ChoiceProps) => {
         onChange={({ target }) => setText(target.value)}
       />
       <p className="buttons">
-        <button type="button" disabled={text.trim() === ''} onClick={() => onGive(givenText(text))}>
-          Read this text
+        <button
+          type="button"
+          disabled={text.trim() === ''}
+          onClick={() => onGive(givenText(text, tell('pasted text')))}
+        >
+          {tell('Read this text')}
         </button>
       </p>
     </details>

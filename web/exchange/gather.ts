@@ -1,6 +1,7 @@
 /** Everything for an archive, asked of the server piece by piece, told and ended as one likes. */
 import { type ArchiveFile, type LeftOut, type StoredText, showFolder, slug } from '#archive';
 import { writeDocument } from '#documents';
+import { message } from '#texts';
 import type { JsonObject } from '../keeping/json.ts';
 import type { Stored, Summary } from '../keeping/server.ts';
 import type { ShowAsked } from './archive-request.ts';
@@ -52,7 +53,7 @@ const revisionsOf = async (ask: Ask, onStep: OnStep): Promise<All> => {
   const all = lists.flatMap(({ revisions }) => revisions);
   const stored: Stored[] = [];
   for (const { id, revision } of all) {
-    onStep('Revisions of the documents', stored.length, all.length);
+    onStep(message('Revisions of the documents'), stored.length, all.length);
     stored.push(await jsonOf<Stored>(ask, `${at(id)}/revisions/${revision}`));
   }
   return { stored, aside: new Set(aside.map(({ id }) => id)) };
@@ -143,8 +144,8 @@ export const gather = async (
   const files: ArchiveFile[] = [];
   const leftOut: LeftOut[] = withShows
     ? []
-    : [{ what: 'tables and drawings', why: 'not asked for' }];
-  if (paper === null) leftOut.push({ what: 'sheets', why: 'not asked for' });
+    : [{ what: message('tables and drawings'), why: message('not asked for') }];
+  if (paper === null) leftOut.push({ what: message('sheets'), why: message('not asked for') });
   else {
     for (const show of shows) {
       const sheets = await sheetsOf(ask, show, { by, paper, onStep });

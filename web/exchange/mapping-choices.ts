@@ -1,7 +1,7 @@
 /** What a foreign column can be, in the order of our own tables. */
 import {
   fieldNames,
-  headingOf,
+  headingWords,
   isBareNumber,
   type Mapping,
   type Sheet,
@@ -10,6 +10,7 @@ import {
 } from '#exchange';
 import type { House } from '#house';
 import type { Show } from '#show';
+import { ENGLISH, phrase, type Voice } from '#texts';
 
 /** Columns in which a person said something stand in `own`; the rest are guesses. */
 export type MappingState = { readonly mapping: Mapping; readonly own: ReadonlySet<number> };
@@ -19,9 +20,9 @@ export type Choices = readonly { readonly of: string; readonly choices: readonly
 
 export const keyOf = (to: Target | null): string => (to === null ? '' : JSON.stringify(to));
 
-const choiceOf = (table: Mapping['table'], to: Target): Choice => ({
+const choiceOf = (table: Mapping['table'], to: Target, voice: Voice): Choice => ({
   key: keyOf(to),
-  words: headingOf(table, to),
+  words: headingWords(voice, table, to),
   to,
 });
 
@@ -44,21 +45,28 @@ const trimTargets = (show: Show, heading: string, guess: Target | null): readonl
 export const choicesFor = (
   mapping: Mapping,
   at: number,
-  { house, show }: { readonly house: House; readonly show: Show },
+  {
+    house,
+    show,
+    voice = ENGLISH,
+  }: { readonly house: House; readonly show: Show; readonly voice?: Voice },
 ): Choices => {
   const { table, columns } = mapping;
   const column = columns[at];
   const of = (targets: readonly Target[]): readonly Choice[] =>
-    targets.map((to) => choiceOf(table, to));
+    targets.map((to) => choiceOf(table, to, voice));
   const fields = fieldNames(table).map((field): Target => ({ is: 'field', field }));
-  if (table === 'takeoff') return [{ of: 'Item', choices: of(fields) }];
+  if (table === 'takeoff') return [{ of: phrase(voice, 'Item'), choices: of(fields) }];
   const bricks = house.brickKinds
     .filter(({ serves }) => serves.show)
     .map(({ id }): Target => ({ is: 'bricks', kind: id }));
   return [
-    { of: 'Set and piece', choices: of(fields) },
-    { of: 'Trims', choices: of(trimTargets(show, column?.heading ?? '', column?.to ?? null)) },
-    { of: 'Bricks', choices: of(bricks) },
+    { of: phrase(voice, 'Set and piece'), choices: of(fields) },
+    {
+      of: phrase(voice, 'Trims'),
+      choices: of(trimTargets(show, column?.heading ?? '', column?.to ?? null)),
+    },
+    { of: phrase(voice, 'Bricks'), choices: of(bricks) },
   ];
 };
 

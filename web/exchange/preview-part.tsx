@@ -1,6 +1,7 @@
 /** What every row would become, every cell that is refused, and the one edit that takes it. */
 import { useMemo, useState } from 'react';
 import {
+  aboutWords,
   type Mapping,
   openQuestions,
   type Preview,
@@ -9,8 +10,10 @@ import {
   startsLikeFormula,
 } from '#exchange';
 import type { Refusal } from '#outcome';
+import { phrase, phraseCount, told, type Voice } from '#texts';
 import { Link } from '../address/link.tsx';
 import { Notice } from '../frame/notice.tsx';
+import { useTell, useTellCount, useVoice } from '../language/use-tell.ts';
 import { readShowOnce } from '../reckoning/read-once.ts';
 import { useEditing, useWork } from '../reckoning/use-work.ts';
 import { formulaLike } from './mapping-choices.ts';
@@ -45,84 +48,129 @@ const useJudged = (sheet: Sheet, mapping: Mapping): Judged => {
   }, [sheet, mapping, show, house]);
 };
 
-const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
-
-const outcomeWords = ({ changes, refusals, ofShow, isAsked }: Judged): string => {
+const outcomeWords = ({ changes, refusals, ofShow, isAsked }: Judged, voice: Voice): string => {
   const refused = refusals.length + ofShow.length;
-  if (isAsked) return `${counted(refused, 'question')} open: answer above, and it is worked out.`;
-  const said = `${counted(changes.length, 'change')} understood`;
+  if (isAsked) {
+    return phraseCount(voice, refused, [
+      '{count} question open: answer above, and it is worked out.',
+      '{count} questions open: answer above, and it is worked out.',
+    ]);
+  }
   if (refused > 0) {
-    const what = `${counted(refused, 'thing')} refused`;
-    return `${said}, ${what}: nothing can be taken until it is mended.`;
+    const understood = phraseCount(voice, changes.length, [
+      '{count} change understood',
+      '{count} changes understood',
+    ]);
+    return phraseCount(
+      voice,
+      refused,
+      [
+        '{understood}, {count} thing refused: nothing can be taken until it is mended.',
+        '{understood}, {count} things refused: nothing can be taken until it is mended.',
+      ],
+      { understood },
+    );
   }
   return changes.length === 0
-    ? 'The table says nothing that is not in the show already.'
-    : `${said}, nothing refused.`;
+    ? phrase(voice, 'The table says nothing that is not in the show already.')
+    : phraseCount(voice, changes.length, [
+        '{count} change understood, nothing refused.',
+        '{count} changes understood, nothing refused.',
+      ]);
 };
 
 export const PreviewPart = ({ file, sheet, mapping, isLate }: PartProps) => {
+  const tell = useTell();
+  const voice = useVoice();
+  const tellCount = useTellCount();
   const editing = useEditing();
   const judged = useJudged(sheet, mapping);
   const [taken, setTaken] = useState('');
   const { changes, refusals, ofShow, document } = judged;
-  const leftOut = mapping.columns.filter(({ to, heading }) => to === null && heading !== '');
   const like = formulaLike(mapping, sheet, startsLikeFormula);
   const isReady = changes.length > 0 && refusals.length === 0 && ofShow.length === 0 && !isLate;
   const take = (): void => {
-    const count = counted(changes.length, 'change');
-    const what = `brought in ${file}: ${count}`;
+    const count = changes.length;
+    const what = `brought in ${file}: ${count} change${count === 1 ? '' : 's'}`;
     const refused = editing.change({ write: () => document, what });
-    if (refused.length === 0) setTaken(`${count} taken as one edit. Undo takes them back.`);
+    if (refused.length > 0) return;
+    setTaken(
+      tellCount(count, [
+        '{count} change taken as one edit. Undo takes them back.',
+        '{count} changes taken as one edit. Undo takes them back.',
+      ]),
+    );
   };
   return (
     <section aria-labelledby="preview-part" aria-busy={isLate}>
       <h3 id="preview-part" className="step-head">
-        What would change
+        {tell('What would change')}
       </h3>
-      <p role="status">{taken === '' || changes.length > 0 ? outcomeWords(judged) : taken}</p>
-      {leftOut.length === 0 ? null : (
-        <p>Columns left out: {leftOut.map(({ heading }) => shownText(heading)).join(', ')}.</p>
-      )}
+      <p role="status">
+        {taken === '' || changes.length > 0 ? outcomeWords(judged, voice) : taken}
+      </p>
+      <LeftOutColumns mapping={mapping} />
       {like === 0 ? null : (
-        <Notice degree="caution" title={`${counted(like, 'cell')} written like a formula`}>
-          <p>They are taken as the words that they are. Nothing is worked out.</p>
+        <Notice
+          degree="caution"
+          title={tellCount(like, [
+            '{count} cell written like a formula',
+            '{count} cells written like a formula',
+          ])}
+        >
+          <p>{tell('They are taken as the words that they are. Nothing is worked out.')}</p>
         </Notice>
       )}
       <RefusedCells refusals={[...refusals, ...ofShow]} isAsked={judged.isAsked} />
       <ChangesTable changes={changes} />
       <p className="buttons">
         <button type="button" disabled={!isReady} onClick={take}>
-          {changes.length === 0 ? 'Nothing to take' : `Take ${counted(changes.length, 'change')}`}
+          {changes.length === 0
+            ? tell('Nothing to take')
+            : tellCount(changes.length, ['Take {count} change', 'Take {count} changes'])}
         </button>
-        {taken === '' ? null : <Link to={{ kind: 'hangList' }}>Open the hang list</Link>}
+        {taken === '' ? null : <Link to={{ kind: 'hangList' }}>{tell('Open the hang list')}</Link>}
       </p>
     </section>
   );
 };
 
+const LeftOutColumns = ({ mapping }: Pick<PartProps, 'mapping'>) => {
+  const tell = useTell();
+  const leftOut = mapping.columns.filter(({ to, heading }) => to === null && heading !== '');
+  if (leftOut.length === 0) return null;
+  const columns = leftOut.map(({ heading }) => shownText(heading)).join(', ');
+  return <p>{tell('Columns left out: {columns}.', { columns })}</p>;
+};
+
 type CellsProps = { readonly refusals: readonly Refusal[]; readonly isAsked: boolean };
 
 const RefusedCells = ({ refusals, isAsked }: CellsProps) => {
+  const tell = useTell();
+  const voice = useVoice();
   if (refusals.length === 0) return null;
+  const label = isAsked ? tell('Questions') : tell('Refused cells');
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys
-    <section className="wide" aria-label={isAsked ? 'Questions' : 'Refused cells'} tabIndex={0}>
+    <section className="wide" aria-label={label} tabIndex={0}>
       <table className="plain preview-table">
-        <caption className="caution-word">{isAsked ? 'Asked first' : 'Refused'}</caption>
+        <caption className="caution-word">
+          {isAsked ? tell('Asked first') : tell('Refused')}
+        </caption>
         <thead>
           <tr>
-            <th scope="col">Where</th>
-            <th scope="col">Found</th>
-            <th scope="col">Accepted</th>
-            <th scope="col">Code</th>
+            <th scope="col">{tell('Where')}</th>
+            <th scope="col">{tell('Found')}</th>
+            <th scope="col">{tell('Accepted')}</th>
+            <th scope="col">{tell('Code')}</th>
           </tr>
         </thead>
         <tbody>
           {refusals.map(({ code, path, found, accepted }) => (
             <tr key={`${code} ${path} ${found}`}>
               <th scope="row">{shownText(path)}</th>
-              <td>{shownText(found, 120)}</td>
-              <td>{accepted}</td>
+              <td>{shownText(told(voice, found), 120)}</td>
+              <td>{told(voice, accepted)}</td>
               <td className="code">{code}</td>
             </tr>
           ))}
@@ -136,36 +184,52 @@ const RefusedCells = ({ refusals, isAsked }: CellsProps) => {
 const SHOWN_MAX = 300;
 
 const ChangesTable = ({ changes }: Pick<Judged, 'changes'>) => {
+  const tell = useTell();
+  const voice = useVoice();
   if (changes.length === 0) return null;
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
-      <section className="wide" aria-label="Changes" tabIndex={0}>
+      <section className="wide" aria-label={tell('Changes')} tabIndex={0}>
         <table className="plain preview-table">
           <thead>
             <tr>
-              <th scope="col">Cell</th>
-              <th scope="col">What</th>
-              <th scope="col">Before</th>
-              <th scope="col">After</th>
+              <th scope="col">{tell('Cell')}</th>
+              <th scope="col">{tell('What')}</th>
+              <th scope="col">{tell('Before')}</th>
+              <th scope="col">{tell('After')}</th>
             </tr>
           </thead>
           <tbody>
             {changes.slice(0, SHOWN_MAX).map(({ where, about, before, after }) => (
               <tr key={`${where} ${about}`}>
                 <td className="code">{shownText(where)}</td>
-                <th scope="row">{shownText(about, 80)}</th>
+                <th scope="row">{shownText(aboutWords(voice, about), 80)}</th>
                 <td>
-                  {before === '' ? <span className="quiet">nothing</span> : shownText(before)}
+                  {before === '' ? (
+                    <span className="quiet">{tell('nothing')}</span>
+                  ) : (
+                    shownText(before)
+                  )}
                 </td>
-                <td>{after === '' ? <span className="quiet">nothing</span> : shownText(after)}</td>
+                <td>
+                  {after === '' ? (
+                    <span className="quiet">{tell('nothing')}</span>
+                  ) : (
+                    shownText(after)
+                  )}
+                </td>
               </tr>
             ))}
           </tbody>
         </table>
       </section>
       {changes.length > SHOWN_MAX ? (
-        <p>{changes.length - SHOWN_MAX} more are not shown, and are taken with these.</p>
+        <p>
+          {tell('{count} more are not shown, and are taken with these.', {
+            count: changes.length - SHOWN_MAX,
+          })}
+        </p>
       ) : null}
     </>
   );

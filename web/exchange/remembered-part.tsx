@@ -1,5 +1,6 @@
 /** A mapping kept on this device under a name, and offered again for the same headings. */
 import { useId, useState } from 'react';
+import { useTell } from '../language/use-tell.ts';
 import type { MappingState } from './mapping-choices.ts';
 import { asRemembered, forget, headsOf, remember, rememberedFor } from './remembered.ts';
 import { shownText } from './shown-text.ts';
@@ -17,38 +18,45 @@ const taken = (mapping: MappingState['mapping']): MappingState => ({
 });
 
 export const RememberedPart = ({ file, state, onTake }: PartProps) => {
+  const tell = useTell();
   const id = useId();
   const [name, setName] = useState(() => file.replace(/\.[a-z]+$/i, ''));
   const [said, setSaid] = useState('');
   const fitting = rememberedFor(localStorage, headsOf(state.mapping));
   const keep = (): void => {
     const isKept = remember(localStorage, name, state.mapping);
-    setSaid(isKept ? `Kept on this device as ${name.trim()}.` : 'This device keeps nothing.');
+    setSaid(
+      isKept
+        ? tell('Kept on this device as {name}.', { name: name.trim() })
+        : tell('This device keeps nothing.'),
+    );
   };
   return (
     <div className="remembered">
       {fitting.map((one) => (
         <p key={one.name} className="buttons">
-          <span>These headings were mapped before, as {shownText(one.name)}.</span>
+          <span>
+            {tell('These headings were mapped before, as {name}.', { name: shownText(one.name) })}
+          </span>
           <button type="button" onClick={() => onTake(taken(asRemembered(state.mapping, one)))}>
-            Map them as {shownText(one.name)}
+            {tell('Map them as {name}', { name: shownText(one.name) })}
           </button>
           <button
             type="button"
             onClick={() => {
               forget(localStorage, one);
-              setSaid(`${one.name} is forgotten.`);
+              setSaid(tell('{name} is forgotten.', { name: one.name }));
             }}
           >
-            Forget {shownText(one.name)}
+            {tell('Forget {name}', { name: shownText(one.name) })}
           </button>
         </p>
       ))}
       <details>
-        <summary>Keep this mapping on this device</summary>
+        <summary>{tell('Keep this mapping on this device')}</summary>
         <div className="exchange-fields">
           <div className="exchange-field">
-            <label htmlFor={id}>under the name</label>
+            <label htmlFor={id}>{tell('under the name')}</label>
             <input
               id={id}
               value={name}
@@ -57,7 +65,7 @@ export const RememberedPart = ({ file, state, onTake }: PartProps) => {
             />
           </div>
           <button type="button" disabled={name.trim() === ''} onClick={keep}>
-            Keep it
+            {tell('Keep it')}
           </button>
         </div>
       </details>

@@ -9,6 +9,9 @@ import {
   type TableName,
 } from '#exchange';
 import { BASES } from '#house';
+import { basisWords } from '#sheets';
+import { message } from '#texts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { ColumnTable } from './column-table.tsx';
 import type { MappingState } from './mapping-choices.ts';
@@ -21,6 +24,7 @@ type StepProps = { readonly file: string; readonly sheets: readonly Sheet[] };
 const NONE: ReadonlySet<number> = new Set();
 
 export const TableStep = ({ file, sheets }: StepProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const [at, setAt] = useState(0);
   const sheet = sheets[at] ?? sheets[0];
@@ -47,10 +51,15 @@ export const TableStep = ({ file, sheets }: StepProps) => {
     });
   return (
     <section aria-labelledby="table-step" className="found-step">
-      <h2 id="table-step">{file} is a table</h2>
+      <h2 id="table-step">{tell('{file} is a table', { file })}</h2>
       <p role="status">
-        {sheet.rows.length} rows in {sheets.length === 1 ? 'its one sheet' : `sheet ${at + 1}`}
-        {sheets.length === 1 ? '' : ` of ${sheets.length}`}.
+        {sheets.length === 1
+          ? tell('{rows} rows in its one sheet.', { rows: sheet.rows.length })
+          : tell('{rows} rows in sheet {sheet} of {sheets}.', {
+              rows: sheet.rows.length,
+              sheet: at + 1,
+              sheets: sheets.length,
+            })}
       </p>
       <div className="exchange-fields">
         {sheets.length === 1 ? null : <SheetChoice sheets={sheets} at={at} onTake={take} />}
@@ -78,14 +87,15 @@ const SheetChoice = ({
   readonly at: number;
   readonly onTake: (index: number) => void;
 }) => {
+  const tell = useTell();
   const id = useId();
   return (
     <div className="exchange-field">
-      <label htmlFor={id}>Sheet</label>
+      <label htmlFor={id}>{tell('Sheet')}</label>
       <select id={id} value={at} onChange={({ target }) => onTake(Number(target.value))}>
         {sheets.map(({ name, rows }, index) => (
           <option key={name} value={index}>
-            {shownText(name)}, {rows.length} rows
+            {tell('{name}, {rows} rows', { name: shownText(name), rows: rows.length })}
           </option>
         ))}
       </select>
@@ -100,17 +110,18 @@ const ReadAs = ({
   readonly table: TableName;
   readonly onRead: (table: TableName) => void;
 }) => {
+  const tell = useTell();
   const id = useId();
   return (
     <div className="exchange-field">
-      <label htmlFor={id}>A row is</label>
+      <label htmlFor={id}>{tell('A row is')}</label>
       <select
         id={id}
         value={table}
         onChange={({ target }) => onRead(target.value === 'takeoff' ? 'takeoff' : 'schedule')}
       >
-        <option value="schedule">a set: the hang list</option>
-        <option value="takeoff">an item on a set: the take-off</option>
+        <option value="schedule">{tell('a set: the hang list')}</option>
+        <option value="takeoff">{tell('an item on a set: the take-off')}</option>
       </select>
     </div>
   );
@@ -128,17 +139,21 @@ const HeadRow = ({
   readonly headRow: number;
   readonly onHead: (row: number) => void;
 }) => {
+  const tell = useTell();
   const id = useId();
   return (
     <div className="exchange-field">
-      <label htmlFor={id}>Headings are in</label>
+      <label htmlFor={id}>{tell('Headings are in')}</label>
       <select id={id} value={headRow} onChange={({ target }) => onHead(Number(target.value))}>
         {sheet.rows.slice(0, HEAD_ROWS_MAX).map((cells, row) => {
           const words = cells.map(({ text }) => text.trim()).filter((text) => text !== '');
           return (
             // biome-ignore lint/suspicious/noArrayIndexKey: rows of a sheet stand where they stand
             <option key={row} value={row}>
-              row {row + 1}: {shownText(words.join(', '), 40) || 'blank'}
+              {tell('row {row}: {words}', {
+                row: row + 1,
+                words: shownText(words.join(', '), 40) || tell('blank'),
+              })}
             </option>
           );
         })}
@@ -159,7 +174,7 @@ const sameOf = ({ basis, source }: Known): Mapping['same'] => {
 };
 
 const BASIS_WORDS: Readonly<Partial<Record<string, string>>> = {
-  houseRule: 'a rule of the house',
+  houseRule: message('a rule of the house'),
 };
 
 const KnownBy = ({
@@ -169,34 +184,40 @@ const KnownBy = ({
   readonly known: Known;
   readonly onKnow: (known: Known) => void;
 }) => {
+  const tell = useTell();
+  const voice = useVoice();
   const id = useId();
   return (
     <fieldset className="exchange-fields">
       <legend className="step-head">
-        How new figures are known, where their row does not say it
+        {tell('How new figures are known, where their row does not say it')}
       </legend>
       <div className="exchange-field">
-        <label htmlFor={`${id}basis`}>Basis</label>
+        <label htmlFor={`${id}basis`}>{tell('Basis')}</label>
         <select
           id={`${id}basis`}
           value={known.basis}
           onChange={({ target }) => onKnow({ ...known, basis: target.value })}
         >
-          <option value="">not said</option>
+          <option value="">{tell('not said')}</option>
           {BASES.map((basis) => (
             <option key={basis} value={basis}>
-              {BASIS_WORDS[basis] ?? basis}
+              {BASIS_WORDS[basis] !== undefined
+                ? tell(BASIS_WORDS[basis] ?? '')
+                : voice.tongue === undefined
+                  ? basis
+                  : basisWords(basis, voice)}
             </option>
           ))}
         </select>
       </div>
       <div className="exchange-field">
-        <label htmlFor={`${id}source`}>Source</label>
+        <label htmlFor={`${id}source`}>{tell('Source')}</label>
         <input
           id={`${id}source`}
           value={known.source}
           maxLength={120}
-          placeholder="hire list, store book"
+          placeholder={tell('hire list, store book')}
           onChange={({ target }) => onKnow({ ...known, source: target.value })}
         />
       </div>

@@ -1,10 +1,13 @@
 /** One archive being made: what it is at, and how it ended. */
 import { useEffect, useRef, useState } from 'react';
+import { message, phrase, type Voice } from '#texts';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
+import { useVoice } from '../language/use-tell.ts';
 import { builtFrom } from '../self-check/use-checks.ts';
 import type { PackAnswer, PackRequest } from './archive-request.ts';
 import { download } from './download.ts';
 import { GatherFault, type GatherOptions, gather } from './gather.ts';
+import { sayGathered } from './say-gathered.ts';
 
 export type Packing =
   | { readonly is: 'none' }
@@ -44,13 +47,20 @@ const packed = (
     worker.postMessage(request);
   });
 
-const endedWords = (fault: unknown): string | null => {
-  if (fault instanceof DOMException && fault.name === 'AbortError') return 'It was given up.';
-  if (fault instanceof GatherFault) return `It was not made: ${fault.message}.`;
-  return fault instanceof TypeError ? 'It was not made: the server was not reached.' : null;
+const endedWords = (fault: unknown, voice: Voice): string | null => {
+  if (fault instanceof DOMException && fault.name === 'AbortError') {
+    return phrase(voice, 'It was given up.');
+  }
+  if (fault instanceof GatherFault) {
+    return phrase(voice, 'It was not made: {why}.', { why: sayGathered(voice, fault.message) });
+  }
+  return fault instanceof TypeError
+    ? phrase(voice, 'It was not made: the server was not reached.')
+    : null;
 };
 
 export const usePacking = () => {
+  const voice = useVoice();
   const [packing, setPacking] = useState<Packing>({ is: 'none' });
   const [fault, setFault] = useState<Error | null>(null);
   const ending = useRef<AbortController | null>(null);
@@ -69,13 +79,13 @@ export const usePacking = () => {
       const at = new Date().toISOString();
       const request = { ...gathered, made: { at, by, ...builtFrom() } };
       const { bytes, files, leftOut } = await packed(request, signal, (done, of) =>
-        onStep('Tables, drawings, packing', done, of),
+        onStep(message('Tables, drawings, packing'), done, of),
       );
       const name = `counterpoise-${at.slice(0, 16).replace(/[T:]/g, '-')}.zip`;
       download(name, 'zip', bytes);
       setPacking({ is: 'made', name, files, bytes: bytes.length, leftOut });
     } catch (reason) {
-      const why = endedWords(reason);
+      const why = endedWords(reason, voice);
       if (why === null) setFault(reason instanceof Error ? reason : new Error(String(reason)));
       else setPacking({ is: 'ended', why });
     }

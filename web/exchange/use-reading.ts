@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Kept } from '../keeping/kept.ts';
 import { useKeeperState } from '../keeping/use-keeper.ts';
+import { useTell } from '../language/use-tell.ts';
 import type { Found } from './file-reading.ts';
 import { type Given, READ_SECONDS_MAX, startReading } from './reader.ts';
 
@@ -15,6 +16,7 @@ export type Reading =
 const isHouse = ({ kind }: Kept): boolean => kind === 'house';
 
 export const useReading = () => {
+  const tell = useTell();
   const state = useKeeperState();
   const documents = state.phase === 'open' ? Object.values(state.documents) : [];
   const [reading, setReading] = useState<Reading>({ is: 'none' });
@@ -34,14 +36,18 @@ export const useReading = () => {
       onPart: (done, of) => setReading({ is: 'reading', file, done, of }),
       onFound: (found) => setReading({ is: 'found', found, at }),
       onTooLong: () =>
-        setReading({ is: 'ended', file, why: `It was not read within ${READ_SECONDS_MAX} s.` }),
+        setReading({
+          is: 'ended',
+          file,
+          why: tell('It was not read within {seconds} s.', { seconds: READ_SECONDS_MAX }),
+        }),
       onFault: setFault,
     });
   };
   const cancel = (): void => {
     ending.current();
     if (reading.is === 'reading') {
-      setReading({ is: 'ended', file: reading.file, why: 'The reading was given up.' });
+      setReading({ is: 'ended', file: reading.file, why: tell('The reading was given up.') });
     }
   };
   return { reading, begin, cancel };

@@ -1,8 +1,10 @@
 /** What a person must decide about saving: whose version, or what the server refused. */
 import { lazy, Suspense } from 'react';
 import { sayMoment } from '#sheets';
+import { message } from '#texts';
 import type { Kept } from '../keeping/kept.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { Notice } from './notice.tsx';
 import { RefusalsWithPlace } from './refusals.tsx';
 
@@ -10,26 +12,47 @@ const ContestView = lazy(async () => ({
   default: (await import('../documents/contest-view.tsx')).ContestView,
 }));
 
+const CONTESTED = {
+  house: message('the house was saved by somebody else'),
+  show: message('the show was saved by somebody else'),
+  state: message('the state was saved by somebody else'),
+} as const;
+
+const NOT_SAVED = {
+  house: message('the house was not saved'),
+  show: message('the show was not saved'),
+  state: message('the state was not saved'),
+} as const;
+
 const Conflict = ({ kept }: { readonly kept: Kept }) => {
+  const tell = useTell();
+  const voice = useVoice();
   const keeper = useKeeper();
   if (kept.save.is !== 'conflict') return null;
   const { revision, savedBy, savedAt, why } = kept.save.theirs;
   return (
-    <Notice degree="caution" title={`the ${kept.kind} was saved by somebody else`}>
+    <Notice degree="caution" title={tell(CONTESTED[kept.kind])}>
       <p role="alert">
-        Revision {revision} by {savedBy}, {sayMoment(savedAt)}
-        {why === '' ? '' : `: ${why}`}. Your edits are on this device and not saved. Nothing is
-        merged by itself. Whatever you choose, theirs stays in the history and undo keeps yours.
+        {tell('Revision {revision} by {savedBy}, {at}', {
+          revision,
+          savedBy,
+          at: sayMoment(savedAt, voice),
+        })}
+        {why === '' ? '' : `: ${why}`}
+        {tell(
+          '. Your edits are on this device and not saved. Nothing is merged by itself. Whatever ' +
+            'you choose, theirs stays in the history and undo keeps yours.',
+        )}
       </p>
-      <Suspense fallback={<p>Fetching what differs …</p>}>
+      <Suspense fallback={<p>{tell('Fetching what differs …')}</p>}>
         <ContestView kept={kept} />
       </Suspense>
       <p className="buttons">
         <button type="button" onClick={() => keeper.keepMine(kept.id)}>
-          Save mine as revision {revision + 1}
+          {tell('Save mine as revision {revision}', { revision: revision + 1 })}
         </button>
         <button type="button" onClick={() => keeper.takeTheirs(kept.id)}>
-          Take theirs; undo brings mine back
+          {tell('Take theirs; undo brings mine back')}
         </button>
       </p>
     </Notice>
@@ -37,11 +60,16 @@ const Conflict = ({ kept }: { readonly kept: Kept }) => {
 };
 
 const Refused = ({ kept }: { readonly kept: Kept }) => {
+  const tell = useTell();
   const { save } = kept;
   if (save.is !== 'refused') return null;
   return (
-    <Notice degree="caution" title={`the ${kept.kind} was not saved`} isNews>
-      <p>{save.title} Your edits are on this device; undo, or mend them here.</p>
+    <Notice degree="caution" title={tell(NOT_SAVED[kept.kind])} isNews>
+      <p>
+        {tell('{title} Your edits are on this device; undo, or mend them here.', {
+          title: save.title,
+        })}
+      </p>
       <RefusalsWithPlace refusals={save.refusals} />
     </Notice>
   );

@@ -1,21 +1,23 @@
 /** Whether the server has what the page shows, in words. */
 import { unreachable } from '#outcome';
+import { phrase, type Voice } from '#texts';
 import type { Kept } from '../keeping/kept.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 
-export const saveWords = ({ save, server }: Kept): string => {
+export const saveWords = ({ save, server }: Kept, voice: Voice): string => {
   switch (save.is) {
     case 'saved':
-      return `saved, revision ${server.revision}`;
+      return phrase(voice, 'saved, revision {revision}', { revision: server.revision });
     case 'waiting':
-      return 'not saved yet';
+      return phrase(voice, 'not saved yet');
     case 'sending':
-      return 'not saved yet: on its way';
+      return phrase(voice, 'not saved yet: on its way');
     case 'unreached':
-      return 'server not reached: edits kept on this device';
+      return phrase(voice, 'server not reached: edits kept on this device');
     case 'conflict':
-      return 'not saved: somebody else has saved since';
+      return phrase(voice, 'not saved: somebody else has saved since');
     case 'refused':
-      return 'not saved: the server refused it';
+      return phrase(voice, 'not saved: the server refused it');
     default:
       return unreachable(save);
   }
@@ -24,11 +26,13 @@ export const saveWords = ({ save, server }: Kept): string => {
 type SaveWordProps = { readonly kept: Kept; readonly keptOnDevice: boolean };
 
 export const SaveWord = ({ kept, keptOnDevice }: SaveWordProps) => {
+  const tell = useTell();
+  const voice = useVoice();
   const isSettled = kept.save.is === 'saved';
   return (
     <p className="save-word" role="status" data-save={kept.save.is}>
-      {saveWords(kept)}
-      {isSettled || keptOnDevice ? '' : '; this device keeps no copy, do not close the page'}
+      {saveWords(kept, voice)}
+      {isSettled || keptOnDevice ? '' : tell('; this device keeps no copy, do not close the page')}
     </p>
   );
 };

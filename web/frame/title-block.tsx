@@ -79,14 +79,14 @@ export const TitleBlock = ({ drawing, scale }: TitleBlockProps) => {
         )}
       </p>
       <dl className="title-block" aria-label={tell('Title block')}>
-        <Cell term="drawing">{drawing}</Cell>
-        <Cell term="scale">{scale}</Cell>
-        <Cell term="units">{unitWords(house.units)}</Cell>
-        <Cell term="recorded">{recorded}</Cell>
-        <Cell term="shown">{shownWords(nowMs, house.demo, house)}</Cell>
-        <Cell term="revision">{kept.show.server.revision}</Cell>
-        <Cell term="self-check">
-          <Link to={{ kind: 'selfCheck' }}>{cellWords(checks)}</Link>
+        <Cell term={tell('drawing')}>{drawing}</Cell>
+        <Cell term={tell('scale')}>{scale}</Cell>
+        <Cell term={tell('units')}>{unitWords(house.units)}</Cell>
+        <Cell term={tell('recorded')}>{recorded}</Cell>
+        <Cell term={tell('shown')}>{shownWords(nowMs, house.demo, house)}</Cell>
+        <Cell term={tell('revision')}>{kept.show.server.revision}</Cell>
+        <Cell term={tell('self-check')}>
+          <Link to={{ kind: 'selfCheck' }}>{cellWords(checks, house)}</Link>
         </Cell>
         <NameField />
       </dl>

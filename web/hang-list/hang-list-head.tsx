@@ -1,5 +1,6 @@
 /** The heads of the columns: each sorts by its column when it is pressed. */
 
+import { memo } from 'react';
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { useTell } from '../language/use-tell.ts';
@@ -26,7 +27,7 @@ type HeadProps = {
 
 const SAID = { up: 'ascending', down: 'descending' } as const;
 
-export const HangListHead = ({ house, sort, onSort }: HeadProps) => {
+export const HangListHead = memo(({ house, sort, onSort }: HeadProps) => {
   const tell = useTell();
   return (
     <thead>
@@ -56,4 +57,5 @@ export const HangListHead = ({ house, sort, onSort }: HeadProps) => {
       </tr>
     </thead>
   );
-};
+});
+HangListHead.displayName = 'HangListHead';

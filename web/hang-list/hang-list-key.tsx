@@ -1,5 +1,6 @@
 /** What the signs of the slices mean, and which kind of brick goes by which letter. */
 
+import { memo } from 'react';
 import { type Drawing, line, path, polyline } from '#drawings';
 import type { House } from '#house';
 import { sayMeasure } from '#sheets';
@@ -48,7 +49,7 @@ const KeyLine = ({ drawing, words }: { readonly drawing: Drawing; readonly words
   </li>
 );
 
-export const HangListKey = ({ house }: { readonly house: House }) => {
+export const HangListKey = memo(({ house }: { readonly house: House }) => {
   const tell = useTell();
   const { lockLimit } = house.rules;
   const lock = lockLimit.known
@@ -88,4 +89,5 @@ export const HangListKey = ({ house }: { readonly house: House }) => {
       </p>
     </div>
   );
-};
+});
+HangListKey.displayName = 'HangListKey';

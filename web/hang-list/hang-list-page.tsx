@@ -1,6 +1,6 @@
 /** The line set schedule as a sheet that is typed into: every set of the house, empty ones too. */
 
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { phrase } from '#texts';
@@ -28,21 +28,24 @@ const totalsWords = ({ assessment, house }: Work): string => {
 
 type SpokenProps = { readonly sets: readonly SetReckoning[]; readonly house: House };
 
+const changedWords = (before: readonly SetReckoning[], { sets, house }: SpokenProps): string => {
+  const old = new Map(before.map(({ id, set }) => [id, set]));
+  const changed = sets.filter(({ id, set }) => old.get(id) !== set);
+  if (changed.length === 0 || changed.length > 3) return '';
+  return changed.map(({ set }) => spokenResult(set, house)).join('. ');
+};
+
 /** What the last edit came to, for those who hear it; what it says draws nothing else again. */
 const SpokenResult = ({ sets, house }: SpokenProps) => {
-  const before = useRef(sets);
-  const [words, setWords] = useState('');
-  useEffect(() => {
-    const old = new Map(before.current.map(({ id, set }) => [id, set]));
-    before.current = sets;
-    const changed = sets.filter(({ id, set }) => old.get(id) !== set);
-    if (changed.length > 0 && changed.length < 4) {
-      setWords(changed.map(({ set }) => spokenResult(set, house)).join('. '));
-    }
-  }, [sets, house]);
+  const [said, say] = useState({ of: sets, words: '' });
+  if (said.of !== sets) {
+    // In the same drawing as the edit: said afterwards, the page would be drawn twice.
+    const words = changedWords(said.of, { sets, house });
+    say({ of: sets, words: words === '' ? said.words : words });
+  }
   return (
     <p className="only-said" role="status">
-      {words}
+      {said.words}
     </p>
   );
 };

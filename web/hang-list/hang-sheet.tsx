@@ -215,6 +215,7 @@ export const HangSheet = (props: SheetProps) => {
   const { sets, house, looking, field, rows, railOrder, ...sheet } = useSheet();
   const { choosing, handlers, acts, finding } = sheet;
   const [isPasting, setPasting] = useState(false);
+  const onPasteBox = useCallback(() => setPasting((before) => !before), []);
   const toHand = (): void => choosing.focus(choosing.inHand());
   const { range } = choosing;
   return (
@@ -228,7 +229,7 @@ export const HangSheet = (props: SheetProps) => {
         {...finding}
         onBack={toHand}
         isPasting={isPasting}
-        onPasteBox={() => setPasting(!isPasting)}
+        onPasteBox={onPasteBox}
       />
       {isPasting ? (
         <PasteBox
@@ -245,7 +246,7 @@ export const HangSheet = (props: SheetProps) => {
         {seenWords({ ...looking, shown: rows.length, total: sets.length, house })}
         {range === null || isOneCell(range)
           ? ''
-          : tell(' Chosen: {rangeWords}.', { rangeWords: rangeWords(range) })}
+          : tell(' Chosen: {rangeWords}.', { rangeWords: rangeWords(range, house) })}
       </p>
       <GridArea>
         <div

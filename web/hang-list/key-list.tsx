@@ -1,8 +1,9 @@
 /** The keys of the hang list, to be read on the page. */
+import { memo } from 'react';
 import { KEY_GROUPS } from '../frame/keys.ts';
 import { useTell } from '../language/use-tell.ts';
 
-export const KeyList = () => {
+export const KeyList = memo(() => {
   const tell = useTell();
   const keys = KEY_GROUPS.filter(({ on }) => on.includes('hangList')).flatMap((each) => each.keys);
   return (
@@ -19,4 +20,5 @@ export const KeyList = () => {
       </dl>
     </details>
   );
-};
+});
+KeyList.displayName = 'KeyList';

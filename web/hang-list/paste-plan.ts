@@ -6,6 +6,7 @@ import type { House } from '#house';
 import { unreachable } from '#outcome';
 import { decimalMarkOf, parseQuantity } from '#quantities';
 import { HANG_FAMILIES } from '#show';
+import { phrase, told, type Voice } from '#texts';
 import type { Cells } from '../grid/clip-text.ts';
 import type { Place } from '../grid/selection.ts';
 import { readTyped } from '../grid/typed-marks.ts';
@@ -44,15 +45,20 @@ const FOUND_LETTERS = 60;
 export const shortened = (text: string): string =>
   text.length > FOUND_LETTERS ? `“${text.slice(0, FOUND_LETTERS)} …”` : `“${text}”`;
 
-const found = (text: string): string => (text === '' ? 'nothing' : shortened(text));
+const found = (text: string, voice: Voice): string =>
+  text === '' ? phrase(voice, 'nothing') : shortened(text);
 
 const judgeLength = (text: string, house: House): Judged => {
   if (text === '') return { text };
   const mark = decimalMarkOf(house);
   const read = readTyped('length', text, mark);
-  if (!read.ok) return { found: found(text), accepted: read.error.accepted };
+  const refused = (accepted: string): Judged => ({
+    found: found(text, house),
+    accepted: told(house, accepted),
+  });
+  if (!read.ok) return refused(read.error.accepted);
   const judged = parseQuantity('length', read.value);
-  return judged.ok ? { text: read.value } : { found: found(text), accepted: judged.error.accepted };
+  return judged.ok ? { text: read.value } : refused(judged.error.accepted);
 };
 
 /** By its word in a document, or as the list reads in the language of the device. */
@@ -63,21 +69,32 @@ const judgeKind = (text: string, house: House): Judged => {
   );
   return family !== undefined
     ? { text: family === asked ? text : family }
-    : { found: found(text), accepted: `${HANG_FAMILIES.slice(0, -1).join(', ')} or other` };
+    : {
+        found: found(text, house),
+        accepted: phrase(house, '{kinds} or {last}', {
+          kinds: HANG_FAMILIES.slice(0, -1)
+            .map((each) => (house.tongue === undefined ? each : familyWords(each, house)))
+            .join(', '),
+          last: house.tongue === undefined ? 'other' : familyWords('other', house),
+        }),
+      };
 };
 
-const judgeName = (text: string): Judged =>
+const judgeName = (text: string, house: House): Judged =>
   text === ''
     ? {
-        found: 'nothing',
-        accepted: 'a name. To leave a set empty, take its whole row and press Delete',
+        found: found(text, house),
+        accepted: phrase(
+          house,
+          'a name. To leave a set empty, take its whole row and press Delete',
+        ),
       }
     : { text };
 
 const judgeTyped = (column: TypedColumn, text: string, house: House): Judged => {
   switch (column) {
     case 'item':
-      return judgeName(text);
+      return judgeName(text, house);
     case 'kind':
       return judgeKind(text, house);
     case 'in':
@@ -100,13 +117,14 @@ const judgeCell = (
   if (text === now) return null;
   if (isTyped(column)) return judgeTyped(column, text, telling.house);
   if (text === '') return null;
-  const stands = now === '' ? 'nothing' : shortened(now);
+  const { house } = telling;
+  const stands = found(now, house);
   return {
-    found: found(text),
+    found: found(text, house),
     accepted:
       column === 'set'
-        ? `${stands}, the set of this row`
-        : `nothing, or ${stands}: this column is not typed into`,
+        ? phrase(house, '{stands}, the set of this row', { stands })
+        : phrase(house, 'nothing, or {stands}: this column is not typed into', { stands }),
   };
 };
 
@@ -115,7 +133,7 @@ type Row = { readonly number: number; readonly cells: readonly string[]; readonl
 type RowAnswer = { readonly edit: RowEdit | null; readonly faults: readonly CellFault[] };
 
 const whereIn = ({ number, set }: Row, column: Column, house: House): string =>
-  `row ${number}, set ${set}, ${headWords(column, house)}`;
+  phrase(house, 'row {number}, set {set}, {head}', { number, set, head: headWords(column, house) });
 
 const planRow = (
   row: Row,
@@ -130,8 +148,13 @@ const planRow = (
     const column = columns[index];
     if (column === undefined) {
       if (text === '') return;
-      const where = `row ${row.number}, set ${row.set}, column ${index + 1} of the text`;
-      faults.push({ where, found: found(text), accepted: 'nothing: the list ends before' });
+      const where = phrase(house, 'row {number}, set {set}, column {column} of the text', {
+        number: row.number,
+        set: row.set,
+        column: index + 1,
+      });
+      const accepted = phrase(house, 'nothing: the list ends before');
+      faults.push({ where, found: found(text, house), accepted });
       return;
     }
     const judged = judgeCell(each, column, text, telling);
@@ -143,8 +166,9 @@ const planRow = (
   const [orphan] = isNameless ? Object.entries(texts) : [];
   if (orphan !== undefined) {
     const where = whereIn(row, orphan[0] as Column, house);
-    const accepted = 'nothing here until the empty set has a name under item';
-    return { edit: null, faults: [...faults, { where, found: found(orphan[1]), accepted }] };
+    const accepted = phrase(house, 'nothing here until the empty set has a name under item');
+    const fault = { where, found: found(orphan[1], house), accepted };
+    return { edit: null, faults: [...faults, fault] };
   }
   return { edit: Object.keys(texts).length === 0 ? null : { each, texts }, faults };
 };
@@ -154,24 +178,33 @@ const setsOf = (cells: Cells, anchor: Place, sheet: Sheet): readonly (string | C
   const first = sheet.rows.indexOf(anchor.row);
   const isNumbered = anchor.column === 'set';
   const seen = new Set<string>();
+  const { house } = sheet.telling;
+  const atSet = (number: number): string => phrase(house, 'row {number}, set', { number });
   return cells.map((row, index) => {
-    const where = `row ${index + 1}`;
+    const number = index + 1;
     const set = isNumbered ? (row[0] ?? '') : (sheet.rows[first + index] ?? '');
     if (!isNumbered) {
-      const accepted = 'nothing: the list ends above';
-      return set === '' ? { where, found: found(row.join(' ')), accepted } : set;
+      if (set !== '') return set;
+      const where = phrase(house, 'row {number}', { number });
+      const accepted = phrase(house, 'nothing: the list ends above');
+      return { where, found: found(row.join(' '), house), accepted };
     }
     if (!sheet.rows.includes(set)) {
       const isHidden = sheet.sets.some(({ id }) => id === set);
       const accepted = isHidden
-        ? 'a set that is shown: this one is hidden by the filter'
-        : 'the number of a set of this house';
-      return { where: `${where}, set`, found: found(set), accepted };
+        ? phrase(house, 'a set that is shown: this one is hidden by the filter')
+        : phrase(house, 'the number of a set of this house');
+      return { where: atSet(number), found: found(set, house), accepted };
     }
     const isAgain = seen.has(set);
     seen.add(set);
-    const accepted = 'each set once';
-    return isAgain ? { where: `${where}, set`, found: `set ${set} a second time`, accepted } : set;
+    if (!isAgain) return set;
+    const accepted = phrase(house, 'each set once');
+    return {
+      where: atSet(number),
+      found: phrase(house, 'set {set} a second time', { set }),
+      accepted,
+    };
   });
 };
 

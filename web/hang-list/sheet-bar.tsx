@@ -1,6 +1,6 @@
 /** Above the list: what to look for, what to do with the cells that are chosen, what is hidden. */
 
-import { type KeyboardEvent, type RefObject, useState } from 'react';
+import { type KeyboardEvent, memo, type RefObject, useState } from 'react';
 import type { House } from '#house';
 import { HANG_FAMILIES } from '#show';
 import { message } from '#texts';
@@ -108,8 +108,7 @@ const Find = ({ field, found, onNext, onBack, looking }: FindProps) => {
   );
 };
 
-type BarProps = Omit<FindProps, 'found'> & {
-  readonly found: (text: string) => number;
+type BarProps = FindProps & {
   readonly house: House;
   readonly acts: Acts;
   readonly choosing: Choosing;
@@ -117,58 +116,71 @@ type BarProps = Omit<FindProps, 'found'> & {
   readonly onPasteBox: () => void;
 };
 
+/** Only the field that finds looks at the rows; the rest is not drawn again for an edit. */
 export const SheetBar = (props: BarProps) => {
   const tell = useTell();
-  const { looking } = props;
-  const { filter } = looking.view;
+  const { house, looking, acts, isPasting, onPasteBox } = props;
+  const { isPicking, pick } = props.choosing;
   return (
     <section className="sheet-bar" aria-label={tell('Look for and change many rows')}>
       <div className="sheet-line">
         <Find {...props} />
-        <Choice
-          label={tell('kind')}
-          chosen={filter.family}
-          options={[
-            ['any', tell('all kinds')],
-            ...HANG_FAMILIES.map((family) => [family, familyWords(family, props.house)] as const),
-          ]}
-          onChoose={(family) => looking.filterBy({ family })}
-        />
-        <Choice
-          label={tell('sets')}
-          chosen={filter.use}
-          options={USES.map((use) => [use, tell(USE_WORDS[use])] as const)}
-          onChoose={(use) => looking.filterBy({ use })}
-        />
-        <Choice
-          label={tell('findings')}
-          chosen={filter.findings}
-          options={FINDINGS_ASKED.map((asked) => [asked, tell(FINDINGS_WORDS[asked])] as const)}
-          onChoose={(findings) => looking.filterBy({ findings })}
-        />
-        <button type="button" disabled={isRailOrder(looking.view)} onClick={looking.toRail}>
-          {tell('Every set in rail order')}
-        </button>
+        <Filters house={house} looking={looking} />
       </div>
       <div className="sheet-line">
-        <CellButtons {...props} />
-        <HiddenColumns house={props.house} looking={looking} />
+        <CellButtons {...{ acts, isPicking, pick, isPasting, onPasteBox }} />
+        <HiddenColumns house={house} looking={looking} />
       </div>
     </section>
   );
 };
 
-const CellButtons = ({ acts, choosing, isPasting, onPasteBox }: BarProps) => {
+type LookingProps = { readonly house: House; readonly looking: ViewOfSheet };
+
+const Filters = memo(({ house, looking }: LookingProps) => {
+  const tell = useTell();
+  const { filter } = looking.view;
+  return (
+    <>
+      <Choice
+        label={tell('kind')}
+        chosen={filter.family}
+        options={[
+          ['any', tell('all kinds')],
+          ...HANG_FAMILIES.map((family) => [family, familyWords(family, house)] as const),
+        ]}
+        onChoose={(family) => looking.filterBy({ family })}
+      />
+      <Choice
+        label={tell('sets')}
+        chosen={filter.use}
+        options={USES.map((use) => [use, tell(USE_WORDS[use])] as const)}
+        onChoose={(use) => looking.filterBy({ use })}
+      />
+      <Choice
+        label={tell('findings')}
+        chosen={filter.findings}
+        options={FINDINGS_ASKED.map((asked) => [asked, tell(FINDINGS_WORDS[asked])] as const)}
+        onChoose={(findings) => looking.filterBy({ findings })}
+      />
+      <button type="button" disabled={isRailOrder(looking.view)} onClick={looking.toRail}>
+        {tell('Every set in rail order')}
+      </button>
+    </>
+  );
+});
+Filters.displayName = 'Filters';
+
+type ButtonsProps = Pick<BarProps, 'acts' | 'isPasting' | 'onPasteBox'> &
+  Pick<Choosing, 'isPicking' | 'pick'>;
+
+const CellButtons = memo(({ acts, isPicking, pick, isPasting, onPasteBox }: ButtonsProps) => {
   const tell = useTell();
   return (
     <fieldset className="sheet-acts">
       <legend className="only-said">{tell('With the cells that are chosen')}</legend>
-      <button
-        type="button"
-        aria-pressed={choosing.isPicking}
-        onClick={() => choosing.pick(!choosing.isPicking)}
-      >
-        {choosing.isPicking ? tell('Choosing: tap two corners') : tell('Choose cells')}
+      <button type="button" aria-pressed={isPicking} onClick={() => pick(!isPicking)}>
+        {isPicking ? tell('Choosing: tap two corners') : tell('Choose cells')}
       </button>
       <button type="button" onClick={acts.copy}>
         {tell('Copy')}
@@ -184,9 +196,8 @@ const CellButtons = ({ acts, choosing, isPasting, onPasteBox }: BarProps) => {
       </button>
     </fieldset>
   );
-};
-
-type HiddenProps = { readonly house: House; readonly looking: ViewOfSheet };
+});
+CellButtons.displayName = 'CellButtons';
 
 const toggled = (hidden: ReadonlySet<Column>, column: Column): ReadonlySet<Column> => {
   const next = new Set(hidden);
@@ -194,7 +205,7 @@ const toggled = (hidden: ReadonlySet<Column>, column: Column): ReadonlySet<Colum
   return next;
 };
 
-const HiddenColumns = ({ house, looking: { hidden, hide } }: HiddenProps) => {
+const HiddenColumns = memo(({ house, looking: { hidden, hide } }: LookingProps) => {
   const tell = useTell();
   return (
     <details className="sheet-columns">
@@ -223,4 +234,5 @@ const HiddenColumns = ({ house, looking: { hidden, hide } }: HiddenProps) => {
       </fieldset>
     </details>
   );
-};
+});
+HiddenColumns.displayName = 'HiddenColumns';

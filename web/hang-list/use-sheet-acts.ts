@@ -1,9 +1,11 @@
 /** What is done to several cells at once: each act is one edit, which one undo takes back. */
-import { type ClipboardEvent, useState } from 'react';
+import { type ClipboardEvent, useMemo, useState } from 'react';
 import type { Refusal } from '#outcome';
+import { ENGLISH, message, phrase, phraseCount, told, type Voice } from '#texts';
 import { isTyping } from '../frame/is-typing.ts';
 import { cellsOfText, htmlOfCells, isManyCells, textOfCells } from '../grid/clip-text.ts';
 import { isOneCell, type Range } from '../grid/selection.ts';
+import { useSameActs } from '../grid/use-same-acts.ts';
 import type { Choosing } from '../grid/use-selection.ts';
 import type { JsonObject } from '../keeping/json.ts';
 import { type Editing, useEditing } from '../reckoning/use-work.ts';
@@ -32,14 +34,16 @@ export type Outcome =
   | { readonly kind: 'done'; readonly words: string }
   | { readonly kind: 'refused'; readonly title: string; readonly faults: readonly CellFault[] };
 
-export const many = (count: number, one: string): string =>
-  count === 1 ? `1 ${one}` : `${count} ${one}s`;
+const rowsWords = (count: number, voice: Voice): string =>
+  phraseCount(voice, count, ['{count} row', '{count} rows']);
 
 const cellsIn = (edits: readonly RowEdit[]): number =>
   edits.reduce((total, { texts }) => total + Object.keys(texts).length, 0);
 
-const setsWords = (rows: readonly string[]): string =>
-  rows.length === 1 ? `set ${rows[0]}` : `sets ${rows[0]} to ${rows.at(-1)}`;
+const setsWords = (rows: readonly string[], voice: Voice): string =>
+  rows.length === 1
+    ? phrase(voice, 'set {id}', { id: rows[0] ?? '' })
+    : phrase(voice, 'sets {from} to {to}', { from: rows[0] ?? '', to: rows.at(-1) ?? '' });
 
 export type Acts = {
   readonly outcome: Outcome | null;
@@ -65,13 +69,25 @@ type Desk = ActParts & {
 
 const done = ({ tell }: Desk, words: string): void => tell({ kind: 'done', words });
 
-const refuse = ({ tell }: Desk, verb: string, faults: readonly CellFault[]): false => {
-  tell({ kind: 'refused', title: `not ${verb}, nothing changed`, faults });
+const NOT_DONE = {
+  pasted: message('not pasted, nothing changed'),
+  filled: message('not filled, nothing changed'),
+  emptied: message('not emptied, nothing changed'),
+  cleared: message('not cleared, nothing changed'),
+} as const;
+
+type Verb = keyof typeof NOT_DONE;
+
+const voiceOf = ({ sheet }: Desk): Voice => sheet.telling.house;
+
+const refuse = (desk: Desk, verb: Verb, faults: readonly CellFault[]): false => {
+  const title = phrase(voiceOf(desk), NOT_DONE[verb]);
+  desk.tell({ kind: 'refused', title, faults });
   return false;
 };
 
-/** What was done, and the word for not having done it. */
-type Deed = { readonly what: string; readonly verb: string };
+/** What was done, as it is said; a record of it is in English, for all who read it later. */
+type Deed = { readonly what: (voice: Voice) => string; readonly verb: Verb };
 
 /** One write, one reading of the result, one step back. */
 const change = (
@@ -82,7 +98,7 @@ const change = (
 ): boolean => {
   let next: JsonObject = {};
   const refusals = desk.editing.change({
-    what,
+    what: what(ENGLISH),
     write: (show) => {
       next = write(show);
       return next;
@@ -93,15 +109,31 @@ const change = (
 };
 
 const take = (desk: Desk, plan: PastePlan, deed: Deed): boolean => {
+  const voice = voiceOf(desk);
   if (!plan.ok) return refuse(desk, deed.verb, plan.faults);
   const { edits } = plan;
   if (edits.length === 0) {
-    done(desk, `Nothing to change: the cells say that already (${deed.what}).`);
+    done(
+      desk,
+      phrase(voice, 'Nothing to change: the cells say that already ({what}).', {
+        what: deed.what(voice),
+      }),
+    );
     return true;
   }
   const isTaken = change(desk, edits, (show) => withRows(show, edits, desk.railOrder), deed);
-  const cells = many(cellsIn(edits), 'cell');
-  if (isTaken) done(desk, `${capital(deed.what)}: ${cells} changed. One undo takes it back.`);
+  if (isTaken) {
+    const words = phraseCount(
+      voice,
+      cellsIn(edits),
+      [
+        '{what}: 1 cell changed. One undo takes it back.',
+        '{what}: {count} cells changed. One undo takes it back.',
+      ],
+      { what: capital(deed.what(voice)) },
+    );
+    done(desk, words);
+  }
   return isTaken;
 };
 
@@ -111,10 +143,21 @@ const paste = (desk: Desk, text: string): boolean => {
   const anchor = anchorOf(range);
   const read = cellsOfText(text);
   if (range === null || anchor === null) return false;
-  if (!read.ok) return refuse(desk, 'pasted', [{ where: 'the whole text', ...read }]);
+  if (!read.ok) {
+    const where = phrase(voiceOf(desk), 'the whole text');
+    const [wasFound, accepted] = [read.found, read.accepted].map((each) =>
+      told(voiceOf(desk), each),
+    );
+    return refuse(desk, 'pasted', [{ where, found: wasFound ?? '', accepted: accepted ?? '' }]);
+  }
   const cells = isOneCell(range) ? read.cells : spreadOver(read.cells, range);
   const head = isColumn(anchor.column) ? headWords(anchor.column, sheet.telling.house) : '';
-  const what = `pasted ${many(cells.length, 'row')} from set ${anchor.row}, ${head}`;
+  const what = (voice: Voice): string =>
+    phrase(voice, 'pasted {rows} from set {set}, {head}', {
+      rows: rowsWords(cells.length, voice),
+      set: anchor.row,
+      head,
+    });
   return take(desk, pastePlan(cells, anchor, sheet), { what, verb: 'pasted' });
 };
 
@@ -122,18 +165,40 @@ const fill = (desk: Desk): void => {
   const range = desk.choosing.ask();
   const planned = range === null ? null : fillOf(range, desk.sheet);
   if (planned === null || planned.columns.length === 0) {
-    done(desk, 'Nothing to fill: choose cells that are typed into, below another row.');
+    done(
+      desk,
+      phrase(
+        voiceOf(desk),
+        'Nothing to fill: choose cells that are typed into, below another row.',
+      ),
+    );
     return;
   }
-  const what = `filled set ${planned.from} down into ${setsWords(planned.into)}`;
+  const what = (voice: Voice): string =>
+    phrase(voice, 'filled set {from} down into {sets}', {
+      from: planned.from,
+      sets: setsWords(planned.into, voice),
+    });
   take(desk, fillPlan(planned, desk.sheet), { what, verb: 'filled' });
 };
 
 const empty = (desk: Desk, hung: readonly string[]): void => {
-  const what = `left ${setsWords(hung)} empty in this show`;
+  const what = (said: Voice): string =>
+    phrase(said, 'left {sets} empty in this show', { sets: setsWords(hung, said) });
   const isTaken = change(desk, [], (show) => withoutHangs(show, hung), { what, verb: 'emptied' });
-  const rows = many(hung.length, 'row');
-  if (isTaken) done(desk, `${capital(what)}: ${rows} emptied. One undo brings it back.`);
+  if (isTaken) {
+    const voice = voiceOf(desk);
+    const words = phraseCount(
+      voice,
+      hung.length,
+      [
+        '{what}: 1 row emptied. One undo brings it back.',
+        '{what}: {count} rows emptied. One undo brings it back.',
+      ],
+      { what: capital(what(voice)) },
+    );
+    done(desk, words);
+  }
 };
 
 const clear = (desk: Desk): void => {
@@ -148,10 +213,17 @@ const clear = (desk: Desk): void => {
   const columns = range.isWholeRows ? [] : range.columns.filter(isTyped).filter(isClearable);
   const edits = sets.flatMap((each) => clearing(each, columns) ?? []);
   if (edits.length > 0) {
-    const what = `cleared ${setsWords(range.rows)}`;
+    const what = (voice: Voice): string =>
+      phrase(voice, 'cleared {sets}', { sets: setsWords(range.rows, voice) });
     take(desk, { ok: true, edits }, { what, verb: 'cleared' });
   } else {
-    done(desk, 'Nothing to clear here: heights and depths are cleared, whole rows are emptied.');
+    done(
+      desk,
+      phrase(
+        voiceOf(desk),
+        'Nothing to clear here: heights and depths are cleared, whole rows are emptied.',
+      ),
+    );
   }
 };
 
@@ -163,7 +235,8 @@ const copyInto = (desk: Desk, event: ClipboardEvent): void => {
   event.clipboardData.setData('text/plain', textOfCells(cells));
   event.clipboardData.setData('text/html', htmlOfCells(cells));
   event.preventDefault();
-  done(desk, `Copied ${rangeWords(range)}.`);
+  const voice = voiceOf(desk);
+  done(desk, phrase(voice, 'Copied {range}.', { range: rangeWords(range, voice) }));
 };
 
 const pasteFrom = (desk: Desk, event: ClipboardEvent): void => {
@@ -184,7 +257,10 @@ const copyByButton = (desk: Desk): void => {
   const { choosing } = desk;
   choosing.focus(choosing.inHand() ?? anchorOf(choosing.ask()));
   if (!document.execCommand('copy')) {
-    done(desk, 'This browser let nothing be copied by a button; its own keys may.');
+    done(
+      desk,
+      phrase(voiceOf(desk), 'This browser let nothing be copied by a button; its own keys may.'),
+    );
   }
 };
 
@@ -192,15 +268,15 @@ export const useSheetActs = (parts: ActParts): Acts => {
   const editing = useEditing();
   const [outcome, tell] = useState<Outcome | null>(null);
   const desk: Desk = { ...parts, editing, tell };
-  return {
-    outcome,
-    onCopy: (event) => copyInto(desk, event),
-    onPaste: (event) => pasteFrom(desk, event),
+  const acts = useSameActs({
+    onCopy: (event: ClipboardEvent) => copyInto(desk, event),
+    onPaste: (event: ClipboardEvent) => pasteFrom(desk, event),
     copy: () => copyByButton(desk),
-    paste: (text) => paste(desk, text),
+    paste: (text: string) => paste(desk, text),
     fill: () => fill(desk),
     clear: () => clear(desk),
-  };
+  });
+  return useMemo(() => ({ outcome, ...acts }), [outcome, acts]);
 };
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
@@ -210,11 +286,17 @@ const anchorOf = (range: Range | null) => {
   return row === undefined || column === undefined ? null : { row, column };
 };
 
-export const rangeWords = ({ rows, columns, isWholeRows }: Range): string => {
-  const size = isWholeRows
-    ? many(rows.length, 'whole row')
-    : `${many(rows.length, 'row')} by ${many(columns.length, 'column')}`;
-  return `${size}, ${setsWords(rows)}`;
+export const rangeWords = ({ rows, columns, isWholeRows }: Range, voice: Voice): string => {
+  const sets = setsWords(rows, voice);
+  return isWholeRows
+    ? phraseCount(voice, rows.length, ['{count} whole row, {sets}', '{count} whole rows, {sets}'], {
+        sets,
+      })
+    : phrase(voice, '{rows} by {columns}, {sets}', {
+        rows: rowsWords(rows.length, voice),
+        columns: phraseCount(voice, columns.length, ['{count} column', '{count} columns']),
+        sets,
+      });
 };
 
 const cellTexts = ({ rows, columns }: Range, { sets, telling }: Sheet) => {
@@ -231,7 +313,13 @@ const faultOf =
   (next: JsonObject, edits: readonly RowEdit[], { telling }: Sheet) =>
   ({ path, found, accepted }: Refusal): CellFault => {
     const place = placeOfRefusal(path, next, edits);
+    const { house } = telling;
     const where =
-      place === null ? path : `set ${place.set}, ${headWords(place.column, telling.house)}`;
-    return { where, found, accepted };
+      place === null
+        ? path
+        : phrase(house, 'set {set}, {head}', {
+            set: place.set,
+            head: headWords(place.column, house),
+          });
+    return { where, found: told(house, found), accepted: told(house, accepted) };
   };

@@ -7,6 +7,7 @@ import type { Refusal } from '#outcome';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import { at, type JsonObject, withAt } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
 import { DeskContext, useDesk } from './desk.ts';
 import { idFrom } from './entry-path.ts';
 import type { Field, Form } from './form.ts';
@@ -111,33 +112,34 @@ const DraftFields = ({ draft, put, fields, place }: DraftProps) => {
 };
 
 export const AddEntry = (props: AddProps) => {
+  const tell = useTell();
   const { place, one } = props;
   const { draft, refusals, fields, begin, put, add, end } = useDraftEntry(props);
   if (draft === null) {
     return (
       <p className="buttons entry-add">
         <button type="button" onClick={begin}>
-          Add {one}
+          {tell('Add {one}', { one })}
         </button>
       </p>
     );
   }
   return (
     <fieldset className="entry-object entry-new">
-      <legend>New: {one}</legend>
+      <legend>{tell('New: {one}', { one })}</legend>
       <FirstFocus />
       <DraftFields draft={draft} put={put} fields={fields} place={place} />
       {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="not added, nothing changed" isNews>
+        <Notice degree="caution" title={tell('not added, nothing changed')} isNews>
           <RefusalsWithPlace refusals={refusals} />
         </Notice>
       )}
       <p className="buttons">
         <button type="button" onClick={add}>
-          Add it
+          {tell('Add it')}
         </button>
         <button type="button" onClick={end}>
-          Leave it
+          {tell('Leave it')}
         </button>
       </p>
     </fieldset>

@@ -4,12 +4,14 @@ import { setsInRow } from '#documents';
 import { BASES } from '#house';
 import type { Refusal } from '#outcome';
 import { basisWords } from '#sheets';
+import { phrase, type Voice } from '#texts';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import { isList, type Json, type JsonObject, withAt } from '../keeping/json.ts';
-import { say, sayGiven, useDesk } from './desk.ts';
-import { exampleOf } from './form.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
+import { type Desk, markOf, sayGiven, useDesk } from './desk.ts';
 import { useHouseEditing } from './house-desk.ts';
+import { exampleIn, readFigure } from './typed-figures.ts';
 
 type Row = {
   readonly from: string;
@@ -33,13 +35,13 @@ const EMPTY: Row = {
   source: '',
 };
 
-const missingOf = (row: Row, hasGiven: boolean): readonly string[] => [
-  ...(row.from.trim() === '' ? ['the first number'] : []),
-  ...(row.to.trim() === '' ? ['the last number'] : []),
-  ...(row.first.trim() === '' ? ['the first place'] : []),
-  ...(row.pitch.trim() === '' ? ['the pitch'] : []),
-  ...(row.type === '' ? ['the kind of set'] : []),
-  ...(row.basis === '' && !hasGiven ? ['how the places are known'] : []),
+const missingOf = (row: Row, hasGiven: boolean, voice: Voice): readonly string[] => [
+  ...(row.from.trim() === '' ? [phrase(voice, 'the first number')] : []),
+  ...(row.to.trim() === '' ? [phrase(voice, 'the last number')] : []),
+  ...(row.first.trim() === '' ? [phrase(voice, 'the first place')] : []),
+  ...(row.pitch.trim() === '' ? [phrase(voice, 'the pitch')] : []),
+  ...(row.type === '' ? [phrase(voice, 'the kind of set')] : []),
+  ...(row.basis === '' && !hasGiven ? [phrase(voice, 'how the places are known')] : []),
 ];
 
 const placed = (y: Json | undefined, { basis, source }: Row): Json =>
@@ -61,13 +63,14 @@ const withSets = (house: JsonObject, sets: readonly JsonObject[], row: Row): Jso
 };
 
 export const AddSets = () => {
+  const tell = useTell();
   const desk = useDesk();
   const { change } = useHouseEditing();
   const [row, setRow] = useState(EMPTY);
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
   const [done, setDone] = useState('');
   const given = sayGiven(desk, ['lineSets', 0, 'y']);
-  const missing = missingOf(row, given !== '');
+  const missing = missingOf(row, given !== '', useVoice());
   const type = (part: Partial<Row>): void => {
     setRow({ ...row, ...part });
     setRefusals([]);
@@ -75,7 +78,7 @@ export const AddSets = () => {
   };
   const add = (event: FormEvent): void => {
     event.preventDefault();
-    const sets = setsInRow({ ...row, units: desk.house.units });
+    const sets = readRow(row, desk);
     const refused = sets.ok
       ? change({
           write: (house) => withSets(house, sets.value, row),
@@ -84,33 +87,48 @@ export const AddSets = () => {
       : sets.error;
     setRefusals(refused);
     if (refused.length > 0) return;
-    setDone(`Sets ${row.from} to ${row.to} are entered.`);
+    setDone(tell('Sets {from} to {to} are entered.', { from: row.from, to: row.to }));
     setRow({ ...row, from: '', to: '', first: '' });
   };
   return (
-    <form className="entry-add-sets" onSubmit={add} aria-label="Add sets">
-      <h4>Add sets</h4>
+    <form className="entry-add-sets" onSubmit={add} aria-label={tell('Add sets')}>
+      <h4>{tell('Add sets')}</h4>
       <div className="entry-add-fields">
         <Fields row={row} given={given} onType={type} />
       </div>
       <p className="buttons">
         <button type="submit" disabled={missing.length > 0}>
-          Add the sets
+          {tell('Add the sets')}
         </button>
         <span role="status">
-          {done !== '' ? done : missing.length === 0 ? '' : `Still to say: ${missing.join(', ')}.`}
+          {done !== ''
+            ? done
+            : missing.length === 0
+              ? ''
+              : tell('Still to say: {missing}.', { missing: missing.join(', ') })}
         </span>
       </p>
       {desk.named('setTypes').length === 0 ? (
-        <p className="quiet">{say(desk, 'A kind of set comes first: there is none yet.')}</p>
+        <p className="quiet">{tell('A kind of set comes first: there is none yet.')}</p>
       ) : null}
       {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="no set was added" isNews>
+        <Notice degree="caution" title={tell('no set was added')} isNews>
           <RefusalsWithPlace refusals={refusals} />
         </Notice>
       )}
     </form>
   );
+};
+
+/** Place and pitch as the language writes them, and then as a document holds them. */
+const readRow = (row: Row, desk: Desk) => {
+  const mark = markOf(desk);
+  const first = readFigure('length', row.first, mark, 'first');
+  if (!first.ok) return { ok: false, error: [first.error] } as const;
+  const pitch = readFigure('length', row.pitch, mark, 'pitch');
+  if (!pitch.ok) return { ok: false, error: [pitch.error] } as const;
+  const { units } = desk.house;
+  return setsInRow({ ...row, first: first.value, pitch: pitch.value, units });
 };
 
 type FieldsProps = {
@@ -120,12 +138,13 @@ type FieldsProps = {
 };
 
 const Fields = ({ row, given, onType }: FieldsProps) => {
+  const tell = useTell();
   const desk = useDesk();
   const id = useId();
-  const example = exampleOf('length', desk.house.units);
+  const example = exampleIn('length', desk.house);
   const typed = (key: keyof Row, words: string, hint: string) => (
     <div>
-      <label htmlFor={`${id}-${key}`}>{say(desk, words)}</label>
+      <label htmlFor={`${id}-${key}`}>{words}</label>
       <input
         className="entry-add-field"
         id={`${id}-${key}`}
@@ -143,7 +162,7 @@ const Fields = ({ row, given, onType }: FieldsProps) => {
     options: readonly (readonly [string, string])[],
   ) => (
     <div>
-      <label htmlFor={`${id}-${key}`}>{say(desk, words)}</label>
+      <label htmlFor={`${id}-${key}`}>{words}</label>
       <select
         className="entry-add-field"
         id={`${id}-${key}`}
@@ -162,19 +181,19 @@ const Fields = ({ row, given, onType }: FieldsProps) => {
   const entries = (list: string) => desk.named(list).map((each) => [each.id, each.name] as const);
   return (
     <>
-      {typed('from', 'From number', '1')}
-      {typed('to', 'To number', '27')}
-      {typed('first', 'First place upstage of the plaster line', example)}
-      {typed('pitch', 'Pitch, from one to the next', example)}
-      {chosen('type', 'Kind of set', 'choose', entries('setTypes'))}
-      {chosen('rail', 'Rail, if not from the kind', 'from its kind', entries('rails'))}
+      {typed('from', tell('From number'), '1')}
+      {typed('to', tell('To number'), '27')}
+      {typed('first', tell('First place upstage of the plaster line'), example)}
+      {typed('pitch', tell('Pitch, from one to the next'), example)}
+      {chosen('type', tell('Kind of set'), tell('choose'), entries('setTypes'))}
+      {chosen('rail', tell('Rail, if not from the kind'), tell('from its kind'), entries('rails'))}
       {chosen(
         'basis',
-        'How the places are known',
-        given === '' ? 'choose' : `as above: ${given}`,
-        BASES.map((basis) => [basis, basisWords(basis)] as const),
+        tell('How the places are known'),
+        given === '' ? tell('choose') : tell('as above: {given}', { given }),
+        BASES.map((basis) => [basis, basisWords(basis, desk.house)] as const),
       )}
-      {typed('source', 'Source of the places', 'plan, tape')}
+      {typed('source', tell('Source of the places'), tell('plan, tape'))}
     </>
   );
 };

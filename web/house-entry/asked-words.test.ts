@@ -7,6 +7,7 @@ const asked = (path: string, sets: number, isUnknown = true): Asked => ({
   path,
   what: path,
   blocks: 'the balance',
+  parts: { field: path, owner: { says: 'the house', names: {} }, why: '' },
   isUnknown,
   sets,
 });

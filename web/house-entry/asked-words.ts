@@ -1,5 +1,6 @@
 /** What is still unknown, part by part of the form, and where each is entered. */
 import type { Asked } from '#documents';
+import { ENGLISH, phrase, type Voice } from '#texts';
 import type { Place } from '../address/address.ts';
 import { at, isList, isObject, type Json } from '../keeping/json.ts';
 import { keysOf } from './entry-path.ts';
@@ -31,16 +32,19 @@ export const countWords = (
   part: Part,
   counts: ReadonlyMap<string, PartCount>,
   root: Json,
+  voice: Voice = ENGLISH,
 ): string => {
   const count = counts.get(part.id);
   if (count === undefined) {
-    if (part.lists.length === 0) return 'nothing is asked';
+    if (part.lists.length === 0) return phrase(voice, 'nothing is asked');
     const entries = part.lists.reduce((sum, list) => sum + entered(at(root, [list.at])), 0);
-    return entries === 0 ? 'nothing entered yet' : `${entries} entered`;
+    return entries === 0
+      ? phrase(voice, 'nothing entered yet')
+      : phrase(voice, '{count} entered', { count: entries });
   }
   return count.unknown === 0
-    ? `all ${count.asked} known`
-    : `${count.unknown} of ${count.asked} unknown`;
+    ? phrase(voice, 'all {asked} known', count)
+    : phrase(voice, '{unknown} of {asked} unknown', count);
 };
 
 /** Where a value is entered: a field of the form, or the set on which something hangs. */

@@ -6,10 +6,11 @@ import { hasGiven, lengthAnew } from '../editing/show-edits.ts';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import type { JsonObject } from '../keeping/json.ts';
-import { useDesk } from './desk.ts';
+import { useTell } from '../language/use-tell.ts';
+import { markOf, useDesk } from './desk.ts';
 import type { HouseEntry } from './entry-list.tsx';
-import { exampleOf } from './form.ts';
 import { useHouseEditing } from './house-desk.ts';
+import { exampleIn, readFigure } from './typed-figures.ts';
 
 type CopyProps = { readonly set: HouseEntry };
 
@@ -20,15 +21,21 @@ const copied = (root: JsonObject, set: HouseEntry, id: string, place: string): J
 };
 
 export const CopySet = ({ set }: CopyProps) => {
+  const tell = useTell();
   const desk = useDesk();
   const { root, change } = useHouseEditing();
   const id = useId();
   const [typed, setTyped] = useState({ id: '', place: '' });
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
   const copy = (): void => {
+    const place = readFigure('length', typed.place, markOf(desk), 'y');
+    if (!place.ok) {
+      setRefusals([place.error]);
+      return;
+    }
     const refused = change({
       write: (house) =>
-        withEntry(house, ['lineSets'], copied(root, set, typed.id.trim(), typed.place)),
+        withEntry(house, ['lineSets'], copied(root, set, typed.id.trim(), place.value)),
       what: `set ${typed.id.trim()} copied from set ${set.id}`,
     });
     setRefusals(refused);
@@ -38,7 +45,7 @@ export const CopySet = ({ set }: CopyProps) => {
     <div className="entry-add-sets">
       <div className="entry-add-fields">
         <div>
-          <label htmlFor={`${id}-id`}>Copy set {set.id} as number</label>
+          <label htmlFor={`${id}-id`}>{tell('Copy set {id} as number', { id: set.id })}</label>
           <input
             className="entry-add-field"
             id={`${id}-id`}
@@ -48,22 +55,24 @@ export const CopySet = ({ set }: CopyProps) => {
           />
         </div>
         <div>
-          <label htmlFor={`${id}-place`}>at the place</label>
+          <label htmlFor={`${id}-place`}>{tell('at the place')}</label>
           <input
             className="entry-add-field"
             id={`${id}-place`}
             value={typed.place}
-            placeholder={`such as ${exampleOf('length', desk.house.units)}; or unknown`}
+            placeholder={tell('such as {example}; or unknown', {
+              example: exampleIn('length', desk.house),
+            })}
             autoComplete="off"
             onChange={({ target }) => setTyped({ ...typed, place: target.value })}
           />
         </div>
         <button type="button" disabled={typed.id.trim() === ''} onClick={copy}>
-          Copy the set
+          {tell('Copy the set')}
         </button>
       </div>
       {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="the set was not copied" isNews>
+        <Notice degree="caution" title={tell('the set was not copied')} isNews>
           <RefusalsWithPlace refusals={refusals} />
         </Notice>
       )}

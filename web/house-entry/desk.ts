@@ -2,6 +2,7 @@
 import { type ComponentType, createContext, useContext } from 'react';
 import type { House } from '#house';
 import type { Refusal } from '#outcome';
+import { type DecimalMark, decimalMarkOf } from '#quantities';
 import { inHouseWords } from '#sheets';
 import type { Inherited } from '../editing/house-edits.ts';
 import { at, type Json, type JsonPath } from '../keeping/json.ts';
@@ -50,4 +51,12 @@ export const valueAt = ({ root }: Desk, path: JsonPath): Json | undefined => at(
 /** Our own sentence, in the trade words of the house. */
 export const say = ({ house }: Desk, sentence: string): string => inHouseWords(sentence, house);
 
-export const sayGiven = (desk: Desk, path: JsonPath): string => givenWords(desk.givenAt(path));
+export const sayGiven = (desk: Desk, path: JsonPath): string =>
+  givenWords(desk.givenAt(path), desk.house);
+
+/** The same for the record of revisions, which is English in every language. */
+export const noted = ({ house }: Desk, sentence: string): string =>
+  inHouseWords(sentence, { words: house.words });
+
+/** Between a number and its fraction, as the reader writes it. */
+export const markOf = ({ house }: Pick<Desk, 'house'>): DecimalMark => decimalMarkOf(house);

@@ -1,12 +1,14 @@
 /** The entries of one list of the house, such as its kinds of brick, to be opened and filled. */
 import { useState } from 'react';
+import { message } from '#texts';
 import { go } from '../address/use-address.ts';
 import { RECORD, withArborBegun, withEntry, withoutEntry } from '../editing/house-edits.ts';
 import { withoutFound } from '../editing/state-edits.ts';
 import { useRecord } from '../house-found/use-record.ts';
 import { at, isList, isObject, type Json, type JsonObject } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
 import { AddEntry } from './add-entry.tsx';
-import { say, useDesk, valueAt } from './desk.ts';
+import { noted, say, useDesk, valueAt } from './desk.ts';
 import { fieldId, fieldName } from './entry-path.ts';
 import { FieldView } from './field-view.tsx';
 import { documentForm, type Field, type Form, fieldAt } from './form.ts';
@@ -41,7 +43,7 @@ const formOfEntry = (list: string): Extract<Form, { readonly kind: 'object' }> =
 const ID: Field = {
   key: 'id',
   form: { kind: 'id' },
-  about: 'Id of the kind, as sets name it.',
+  about: message('Id of the kind, as sets name it.'),
   isNeeded: true,
 };
 const CARRIED = 'suspension';
@@ -77,11 +79,14 @@ export const EntryList = ({ list, asked }: ListProps) => {
   const { change } = useHouseEditing();
   const entries = entriesAt(valueAt(desk, [list.at]));
   const isRecord = formOfNew(list.at) !== formOfEntry(list.at);
+  const tell = useTell();
   const one = say(desk, list.one);
   return (
     <section aria-labelledby={`list-${list.at}`} className="entry-list">
       <h3 id={`list-${list.at}`}>{say(desk, labelOf(list.at))}</h3>
-      {entries.length === 0 ? <p className="empty-words">No {one} is entered yet.</p> : null}
+      {entries.length === 0 ? (
+        <p className="empty-words">{tell('No {one} is entered yet.', { one })}</p>
+      ) : null}
       {entries.map((entry) => {
         const isAsked = asked[0] === list.at && asked[1] === entry.id;
         return (
@@ -107,7 +112,7 @@ export const EntryList = ({ list, asked }: ListProps) => {
                     String(id ?? ''),
                   ])
                 : withEntry(house, [list.at], id === undefined ? rest : { id, ...rest }),
-            what: `${one} ${String(id ?? '')} added`,
+            what: `${noted(desk, list.one)} ${String(id ?? '')} added`,
           });
           if (refusals.length === 0) openEntry(list.at, String(id ?? ''));
           return refusals;
@@ -194,6 +199,7 @@ type FoldedProps = {
 };
 
 const FoldedGroup = ({ group, entry, asked, children }: FoldedProps) => {
+  const tell = useTell();
   const desk = useDesk();
   const [toggled, setToggled] = useState<boolean | null>(null);
   const hasOwn = group.paths.some((path) => at(entry.written, path.split('.')) !== undefined);
@@ -209,7 +215,9 @@ const FoldedGroup = ({ group, entry, asked, children }: FoldedProps) => {
       }}
     >
       <summary>
-        {say(desk, group.title)}: {hasOwn ? 'values of its own' : 'all from its kind'}
+        {hasOwn
+          ? tell('{title}: values of its own', { title: say(desk, group.title) })
+          : tell('{title}: all from its kind', { title: say(desk, group.title) })}
       </summary>
       {isOpen ? children : null}
     </details>
@@ -224,11 +232,13 @@ const byGiven = (keys: readonly string[]): readonly string[] => [
 
 /** An entry that is named elsewhere stays, and says by what. */
 const Removal = ({ list, entry }: FormProps) => {
+  const tell = useTell();
   const desk = useDesk();
   const { change } = useHouseEditing();
   const by = desk.naming?.namedBy(list.at, entry.id) ?? [];
   const [refused, setRefused] = useState<readonly string[]>([]);
   const one = `${say(desk, list.one)} ${entry.id}`;
+  const gone = `${noted(desk, list.one)} ${entry.id}`;
   const record = useRecord();
   // Its record says nothing of a set that is gone; what a show hangs there is for a person to move.
   const isRecordAlone = list.at === 'lineSets' && by.length === 1 && by[0] === RECORD;
@@ -236,7 +246,7 @@ const Removal = ({ list, entry }: FormProps) => {
     const forgotten = isRecordAlone
       ? record.edit({
           write: (state) => withoutFound(state, entry.id),
-          what: `record of ${one} taken away with it`,
+          what: `record of ${gone} taken away with it`,
         })
       : [];
     const refusals =
@@ -244,24 +254,27 @@ const Removal = ({ list, entry }: FormProps) => {
         ? forgotten
         : change({
             write: (house) => withoutEntry(house, [list.at, entry.key], entry.id),
-            what: `${one} removed`,
+            what: `${gone} removed`,
           });
-    setRefused(refusals.map(({ path, found, accepted }) => `${path}: ${found}, not ${accepted}`));
+    setRefused(
+      refusals.map(({ path, found, accepted }) =>
+        tell('{path}: {found}, not {accepted}', { path, found, accepted }),
+      ),
+    );
   };
   return (
     <div className="entry-removal">
       <p className="buttons">
         <button type="button" disabled={by.length > 0 && !isRecordAlone} onClick={remove}>
-          Remove {one}
-          {isRecordAlone ? ' and its record' : ''}
+          {isRecordAlone
+            ? tell('Remove {one} and its record', { one })
+            : tell('Remove {one}', { one })}
         </button>
-        {by.length === 0 || isRecordAlone ? null : (
-          <span>{namedWords(by)} It stays while they do.</span>
-        )}
+        {by.length === 0 || isRecordAlone ? null : <span>{namedWords(by, desk.house)}</span>}
       </p>
       {refused.length === 0 ? null : (
         <div role="alert" className="entry-note">
-          <p>It is still named, and stays:</p>
+          <p>{tell('It is still named, and stays:')}</p>
           <ul className="plain-list">
             {refused.map((words) => (
               <li key={words}>{words}</li>

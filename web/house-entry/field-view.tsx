@@ -1,8 +1,10 @@
 /** One field of the form, whatever it is: what the document takes says which row it gets. */
 import { unreachable } from '#outcome';
 import type { JsonPath } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
+import { sayAbout } from './about-words.ts';
 import { AddEntry } from './add-entry.tsx';
-import { type FieldsProps, say, useDesk, valueAt } from './desk.ts';
+import { type FieldsProps, noted, say, useDesk, valueAt } from './desk.ts';
 import type { Field, Form } from './form.ts';
 import { FoldedGiven, GivenRow } from './given-row.tsx';
 import { IdRow } from './id-row.tsx';
@@ -27,16 +29,17 @@ const isEntryId = (path: JsonPath): boolean => path.length === 3 && path[2] === 
 export const FieldView = ({ field, path, place }: FieldProps) => {
   const desk = useDesk();
   const label = say(desk, labelOf(place));
-  const about = say(desk, field.about);
+  const about = sayAbout(field.about, desk.house);
+  const what = noted(desk, labelOf(place));
   const { form } = field;
   switch (form.kind) {
     case 'sourced':
-      return <SourcedRow path={path} of={form.of} label={label} about={about} />;
+      return <SourcedRow path={path} of={form.of} label={label} about={about} noted={what} />;
     case 'given':
       return path.length > HEAD_DEPTH ? (
-        <FoldedGiven path={path} label={label} about={about} />
+        <FoldedGiven path={path} label={label} about={about} noted={what} />
       ) : (
-        <GivenRow path={path} label={label} about={about} />
+        <GivenRow path={path} label={label} about={about} noted={what} />
       );
     case 'object':
       return <ObjectField field={field} path={path} place={place} />;
@@ -98,24 +101,32 @@ const ObjectField = ({ field, path, place }: FieldProps) => {
           form={form}
           place={place}
           one={title}
-          onAdd={(entry) => desk.put(path, entry, title)}
+          onAdd={(entry) => desk.put(path, entry, noted(desk, labelOf(place)))}
         />
       ) : (
         <FieldsView fields={form.fields} path={path} place={place} />
       )}
       {isThere && !field.isNeeded && form.fields.some(({ isNeeded }) => isNeeded) ? (
-        <TakeAway path={path} words={title} />
+        <TakeAway path={path} words={title} noted={noted(desk, labelOf(place))} />
       ) : null}
     </fieldset>
   );
 };
 
-export const TakeAway = ({ path, words }: { readonly path: JsonPath; readonly words: string }) => {
+type TakeProps = {
+  readonly path: JsonPath;
+  readonly words: string;
+  /** The same for the record of revisions. */
+  readonly noted: string;
+};
+
+const TakeAway = ({ path, words, noted: what }: TakeProps) => {
+  const tell = useTell();
   const desk = useDesk();
   return (
     <p className="buttons">
-      <button type="button" onClick={() => desk.put(path, undefined, `${words} taken away`)}>
-        Take away {words}
+      <button type="button" onClick={() => desk.put(path, undefined, `${what} taken away`)}>
+        {tell('Take away {what}', { what: words })}
       </button>
     </p>
   );
@@ -132,11 +143,11 @@ const KindsField = ({ field, path, place }: FieldProps) => {
   return (
     <fieldset className="entry-object">
       <legend>{title}</legend>
-      <p className="entry-about">{say(desk, field.about)}</p>
+      <p className="entry-about">{sayAbout(field.about, desk.house)}</p>
       {chosen !== undefined && chosen[1].kind === 'object' ? (
         <>
           <FieldsView fields={chosen[1].fields} path={path} place={place} />
-          <TakeAway path={path} words={title} />
+          <TakeAway path={path} words={title} noted={noted(desk, labelOf(place))} />
         </>
       ) : null}
       {value === undefined
@@ -148,7 +159,7 @@ const KindsField = ({ field, path, place }: FieldProps) => {
               one={`${title}: ${say(desk, choiceWords(kind))}`}
               begin={{ [form.by]: kind }}
               isWhole
-              onAdd={(entry) => desk.put(path, entry, title)}
+              onAdd={(entry) => desk.put(path, entry, noted(desk, labelOf(place)))}
             />
           ))
         : null}

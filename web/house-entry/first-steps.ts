@@ -2,6 +2,7 @@
  * What a blank house enters first to get a balance card. Each step is done when the documents and
  * the engine say so; nothing is counted here.
  */
+import { message } from '#texts';
 import type { Place } from '../address/address.ts';
 import { isObject } from '../keeping/json.ts';
 import type { Reckoning } from '../reckoning/reckon.ts';
@@ -38,19 +39,19 @@ const kindSteps = (work: Work): readonly FirstStep[] => {
   const isBare = work.sets.some(({ set }) => set.bare.known);
   return [
     {
-      words: 'A kind of set: how it is carried',
+      words: message('A kind of set: how it is carried'),
       isDone: kind !== undefined,
       needs: [],
       to: form('kinds'),
     },
     {
-      words: 'Line sets: their numbers and places, by "add sets"',
+      words: message('Line sets: their numbers and places, by "add sets"'),
       isDone: work.house.lineSets.some(({ y }) => y.known),
       needs: [],
       to: form('sets'),
     },
     {
-      words: 'Of the kind of set: its lines, batten, stops and arbor',
+      words: message('Of the kind of set: its lines, batten, stops and arbor'),
       isDone: isBare,
       needs: bare === undefined || bare.known || isBare ? [] : bare.needs,
       to: form('kinds', kind === undefined ? undefined : fieldName(['setTypes', kind])),
@@ -66,20 +67,27 @@ const hangSteps = ({ sets }: Work): readonly FirstStep[] => {
   const plan = first?.set.plan;
   return [
     {
-      words: 'A first piece on the hang list: its mass, its height, and the length of its picks',
+      words: message(
+        'A first piece on the hang list: its mass, its height, and the length of its picks',
+      ),
       isDone: hung.some(({ set }) => (set.hang?.items.length ?? 0) > 0),
       needs: [],
       to: { kind: 'hangList' },
     },
-    { words: 'Its trims', isDone: withTrim !== undefined, needs: [], to: { kind: 'hangList' } },
     {
-      words: 'Its bricks, chosen by the program or by a person',
+      words: message('Its trims'),
+      isDone: withTrim !== undefined,
+      needs: [],
+      to: { kind: 'hangList' },
+    },
+    {
+      words: message('Its bricks, chosen by the program or by a person'),
       isDone: planned !== undefined,
       needs: plan === undefined || plan.known || planned !== undefined ? [] : plan.needs,
       to: first === undefined ? { kind: 'hangList' } : { kind: 'set', set: first.id },
     },
     {
-      words: 'Its balance card, to be printed',
+      words: message('Its balance card, to be printed'),
       isDone: planned !== undefined,
       needs: [],
       to: {
@@ -97,13 +105,13 @@ export const firstSteps = (work: Work): readonly FirstStep[] => {
   );
   return [
     {
-      words: 'The limit of the rope lock, by the rules of the house',
+      words: message('The limit of the rope lock, by the rules of the house'),
       isDone: house.rules.lockLimit.known,
       needs: [],
       to: form('rules', 'rules.lockLimit'),
     },
     {
-      words: 'A kind of brick: mass and thickness of one, and how many the house owns',
+      words: message('A kind of brick: mass and thickness of one, and how many the house owns'),
       isDone: brick !== undefined,
       needs: [],
       to: form('bricks', house.brickKinds[0] && fieldName(['brickKinds', house.brickKinds[0].id])),

@@ -93,7 +93,7 @@ export const useHouseDesk = (): Desk => {
       inheritedAt: (path) => inheritedAt(root, path),
       Fields: FieldsView,
       naming: {
-        namedBy: (list, which) => referencesTo(list, which, referring),
+        namedBy: (list, which) => referencesTo(list, which, referring, house),
         rename: (list, from, to) =>
           change({
             write: (latest) => withRenamed(latest, list, { from, to }),

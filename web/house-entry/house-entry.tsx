@@ -5,6 +5,7 @@ import type { Place } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { countsOf, countWords } from './asked-words.ts';
 import { DeskContext, say } from './desk.ts';
@@ -20,6 +21,7 @@ import { SetsPart } from './sets-part.tsx';
 type EntryProps = { readonly place: Extract<Place, { readonly kind: 'house' }> };
 
 export const HouseEntry = ({ place }: EntryProps) => {
+  const tell = useTell();
   const desk = useHouseDesk();
   const { inside, field } = place;
   const part = PARTS.find(({ id }) => id === inside);
@@ -29,9 +31,12 @@ export const HouseEntry = ({ place }: EntryProps) => {
         {inside === undefined ? (
           <EntryOverview />
         ) : part === undefined ? (
-          <Notice degree="caution" title="there is no such part of the form">
+          <Notice degree="caution" title={tell('there is no such part of the form')}>
             <p>
-              Found {inside}. Accepted: {PARTS.map(({ id }) => id).join(', ')}.
+              {tell('Found {found}. Accepted: {accepted}.', {
+                found: inside,
+                accepted: PARTS.map(({ id }) => id).join(', '),
+              })}
             </p>
           </Notice>
         ) : (
@@ -39,8 +44,12 @@ export const HouseEntry = ({ place }: EntryProps) => {
         )}
       </div>
       <TitleBlock
-        drawing={`House, ${part === undefined ? 'entered' : say(desk, part.title)}`}
-        scale="no drawing"
+        drawing={
+          part === undefined
+            ? tell('House, entered')
+            : tell('House, {part}', { part: say(desk, part.title) })
+        }
+        scale={tell('no drawing')}
       />
     </DeskContext>
   );
@@ -78,7 +87,7 @@ const PartForm = ({ part, field }: { readonly part: Part; readonly field: string
       <h2 id="part-head">{say(desk, part.title)}</h2>
       <p className="quiet">{say(desk, part.about)}</p>
       <p className="entry-count entry-counted">
-        {countWords(part, countsOf(askedOf(house, show)), desk.root)}
+        {countWords(part, countsOf(askedOf(house, show)), desk.root, house)}
       </p>
       {part.lists.map((list) =>
         list.at === 'lineSets' ? (
@@ -102,19 +111,18 @@ const PartForm = ({ part, field }: { readonly part: Part; readonly field: string
 
 /** Part before and part after, in the order in which a house is entered. */
 const PartWays = ({ part }: { readonly part: Part }) => {
+  const tell = useTell();
   const desk = useHouseDesk();
   const index = PARTS.indexOf(part);
-  const way = (to: Part | undefined, words: string) =>
-    to === undefined ? null : (
-      <Link to={{ kind: 'house', part: 'enter', at: null, inside: to.id }}>
-        {words}: {say(desk, to.title)}
-      </Link>
-    );
+  const [before, next] = [PARTS[index - 1], PARTS[index + 1]];
+  const way = (to: Part, words: string) => (
+    <Link to={{ kind: 'house', part: 'enter', at: null, inside: to.id }}>{words}</Link>
+  );
   return (
     <p className="entry-ways">
-      <Link to={{ kind: 'house', part: 'enter', at: null }}>All parts</Link>
-      {way(PARTS[index - 1], 'before')}
-      {way(PARTS[index + 1], 'next')}
+      <Link to={{ kind: 'house', part: 'enter', at: null }}>{tell('All parts')}</Link>
+      {before && way(before, tell('before: {part}', { part: say(desk, before.title) }))}
+      {next && way(next, tell('next: {part}', { part: say(desk, next.title) }))}
     </p>
   );
 };

@@ -1,4 +1,7 @@
 /** The id of an entry: it may change until a show or the record names it, and says what does. */
+import { phrase, type Voice } from '#texts';
+import { RECORD } from '../editing/house-edits.ts';
+import { useTell } from '../language/use-tell.ts';
 import { useDesk } from './desk.ts';
 import { fieldId } from './entry-path.ts';
 import { RowFrame } from './row-frame.tsx';
@@ -6,16 +9,21 @@ import { useRow } from './use-row.ts';
 
 type IdProps = { readonly list: string; readonly id: string; readonly label: string };
 
-export const namedWords = (by: readonly string[]): string => `Named by ${by.join('; ')}.`;
+/** The record is named by a sentence of ours; the others have names that people gave. */
+export const namedWords = (by: readonly string[], voice: Voice): string =>
+  phrase(voice, 'Named by {by}. It stays while they do.', {
+    by: by.map((each) => (each === RECORD ? phrase(voice, RECORD) : each)).join('; '),
+  });
 
 export const IdRow = ({ list, id, label }: IdProps) => {
-  const { naming } = useDesk();
+  const tell = useTell();
+  const { naming, house } = useDesk();
   const by = naming?.namedBy(list, id) ?? [];
   const { text, type, missing, refusals, row } = useRow({
     shown: id,
     before: id,
     toWrite: (draft) =>
-      draft.trim() === '' ? { missing: `the ${label}` } : { json: draft.trim() },
+      draft.trim() === '' ? { missing: tell('the {label}', { label }) } : { json: draft.trim() },
     put: (json) => naming?.rename(list, id, String(json)) ?? [],
   });
   return (
@@ -23,8 +31,8 @@ export const IdRow = ({ list, id, label }: IdProps) => {
       label={label}
       about={
         by.length === 0
-          ? 'As cards and cues name it. It may change until a show or the record names it.'
-          : `${namedWords(by)} It stays while they do.`
+          ? tell('As cards and cues name it. It may change until a show or the record names it.')
+          : namedWords(by, house)
       }
       missing={missing}
       refusals={refusals}
@@ -32,7 +40,7 @@ export const IdRow = ({ list, id, label }: IdProps) => {
     >
       <input
         id={fieldId([list, id, 'id'])}
-        aria-label={`Value of ${label}`}
+        aria-label={tell('Value of {label}', { label })}
         aria-invalid={refusals.length > 0}
         className="entry-value"
         value={text}

@@ -1,7 +1,9 @@
 /** A list inside a form, such as the joints of a tube: its entries one after the other. */
+import type { Inherited } from '../editing/house-edits.ts';
 import { isList, type JsonPath } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
 import { AddEntry } from './add-entry.tsx';
-import { say, useDesk, valueAt } from './desk.ts';
+import { noted, say, useDesk, valueAt } from './desk.ts';
 import { fieldId } from './entry-path.ts';
 import type { Form } from './form.ts';
 import { labelOf } from './labels.ts';
@@ -17,11 +19,13 @@ type ListProps = {
 };
 
 export const ListEntries = ({ form, path, place, about }: ListProps) => {
+  const tell = useTell();
   const desk = useDesk();
   const { Fields } = desk;
   const value = valueAt(desk, path);
   const entries = isList(value) ? value : [];
   const title = say(desk, labelOf(place));
+  const what = noted(desk, labelOf(place));
   const inherited = desk.inheritedAt(path);
   const { of } = form;
   if (of.kind !== 'object') throw new Error(`defect: no entries with fields at ${place}`);
@@ -29,13 +33,7 @@ export const ListEntries = ({ form, path, place, about }: ListProps) => {
     <fieldset className="entry-object" id={fieldId(desk.keysOf(path))} tabIndex={-1}>
       <legend>{title}</legend>
       <p className="entry-about">{about}</p>
-      {value === undefined && inherited !== null ? (
-        <p className="quiet">
-          From its kind {inherited.from}:{' '}
-          {isList(inherited.value) ? inherited.value.length : 'unknown'}
-          {isList(inherited.value) ? ' entered' : ''}. What is added here holds instead.
-        </p>
-      ) : null}
+      {value === undefined && inherited !== null ? <OfKind inherited={inherited} /> : null}
       {entries.map((_, index) => (
         <Entry
           // biome-ignore lint/suspicious/noArrayIndexKey: entries without an id are told by place
@@ -46,7 +44,7 @@ export const ListEntries = ({ form, path, place, about }: ListProps) => {
             desk.put(
               entries.length === 1 && !form.mayBeUnknown ? path : [...path, index],
               undefined,
-              `${title} ${index + 1} taken away`,
+              `${what} ${index + 1} taken away`,
             )
           }
         >
@@ -57,6 +55,7 @@ export const ListEntries = ({ form, path, place, about }: ListProps) => {
         <NoneOrUnknown
           path={path}
           title={title}
+          noted={what}
           isNone={isList(value)}
           isOfKind={value === undefined && inherited !== null}
         />
@@ -64,10 +63,25 @@ export const ListEntries = ({ form, path, place, about }: ListProps) => {
       <AddEntry
         form={of}
         place={place}
-        one={`one of ${title}`}
-        onAdd={(entry) => desk.put(path, [...entries, entry], title)}
+        one={tell('one of {title}', { title })}
+        onAdd={(entry) => desk.put(path, [...entries, entry], what)}
       />
     </fieldset>
+  );
+};
+
+const OfKind = ({ inherited }: { readonly inherited: Inherited }) => {
+  const tell = useTell();
+  const { from: kind, value } = inherited;
+  return (
+    <p className="quiet">
+      {isList(value)
+        ? tell('From its kind {kind}: {count} entered. What is added here holds instead.', {
+            kind,
+            count: value.length,
+          })
+        : tell('From its kind {kind}: unknown. What is added here holds instead.', { kind })}
+    </p>
   );
 };
 
@@ -78,40 +92,48 @@ type EntryProps = {
   readonly children: React.ReactNode;
 };
 
-const Entry = ({ number, title, onTakeAway, children }: EntryProps) => (
-  <div className="entry-one">
-    <p className="entry-number">{number}</p>
-    <div>
-      {children}
-      <p className="buttons">
-        <button type="button" onClick={onTakeAway}>
-          Take away number {number} of {title}
-        </button>
-      </p>
+const Entry = ({ number, title, onTakeAway, children }: EntryProps) => {
+  const tell = useTell();
+  return (
+    <div className="entry-one">
+      <p className="entry-number">{number}</p>
+      <div>
+        {children}
+        <p className="buttons">
+          <button type="button" onClick={onTakeAway}>
+            {tell('Take away number {number} of {title}', { number, title })}
+          </button>
+        </p>
+      </div>
     </div>
-  </div>
-);
+  );
+};
 
 type NoneProps = {
   readonly path: JsonPath;
   readonly title: string;
+  /** The title for the record of revisions. */
+  readonly noted: string;
   readonly isNone: boolean;
   readonly isOfKind: boolean;
 };
 
 /** That there is none is known; that nobody has looked is not. */
-const NoneOrUnknown = ({ path, title, isNone, isOfKind }: NoneProps) => {
+const NoneOrUnknown = ({ path, title, noted: what, isNone, isOfKind }: NoneProps) => {
+  const tell = useTell();
   const desk = useDesk();
   const before = valueAt(desk, path);
   const { text, type, missing, refusals, row } = useRow({
     shown: whyUnknown(before) ?? '',
     before,
     toWrite: (why) => ({ json: why.trim() === '' ? undefined : { unknown: why.trim() } }),
-    put: (json) => desk.put(path, json, title),
+    put: (json) => desk.put(path, json, what),
   });
   return (
     <RowFrame
-      label={isNone ? 'there is none' : isOfKind ? 'as its kind has it' : 'unknown'}
+      label={
+        isNone ? tell('there is none') : isOfKind ? tell('as its kind has it') : tell('unknown')
+      }
       about=""
       missing={missing}
       refusals={refusals}
@@ -121,17 +143,17 @@ const NoneOrUnknown = ({ path, title, isNone, isOfKind }: NoneProps) => {
         type="button"
         aria-pressed={isNone}
         onClick={() =>
-          desk.put(path, isNone ? undefined : [], `${title}: ${isNone ? 'unknown' : 'none'}`)
+          desk.put(path, isNone ? undefined : [], `${what}: ${isNone ? 'unknown' : 'none'}`)
         }
       >
-        {isNone ? 'It is not known after all' : 'There is none'}
+        {isNone ? tell('It is not known after all') : tell('There is none')}
       </button>
       {isNone ? null : (
         <input
-          aria-label={`Why ${title} is unknown`}
+          aria-label={tell('Why {label} is unknown', { label: title })}
           className="entry-source"
           value={text}
-          placeholder={isOfKind ? 'unknown here, and why' : 'why nobody knows it yet'}
+          placeholder={isOfKind ? tell('unknown here, and why') : tell('why nobody knows it yet')}
           autoComplete="off"
           onChange={({ target }) => type(target.value)}
         />

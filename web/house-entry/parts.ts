@@ -1,4 +1,5 @@
 /** The order in which a house is entered, and which field stands where. */
+import { message } from '#texts';
 
 /** Of a part with a list, paths are those of one entry. */
 export type Group = { readonly title: string; readonly paths: readonly string[] };
@@ -22,12 +23,12 @@ export type Part = {
 
 const KIND_GROUPS: readonly Group[] = [
   {
-    title: 'How it is carried',
+    title: message('How it is carried'),
     paths: ['given', 'suspension', 'extends', 'rail', 'handLinePerBatten', 'remark'],
   },
-  { title: 'Travel', paths: ['lowStop', 'highStop', 'workingHeight'] },
+  { title: message('Travel'), paths: ['lowStop', 'highStop', 'workingHeight'] },
   {
-    title: 'Batten',
+    title: message('Batten'),
     paths: [
       'batten.given',
       'batten.mass',
@@ -44,7 +45,7 @@ const KIND_GROUPS: readonly Group[] = [
     ],
   },
   {
-    title: 'Lift lines',
+    title: message('Lift lines'),
     paths: [
       'lines',
       'lineMassPerLength',
@@ -56,45 +57,48 @@ const KIND_GROUPS: readonly Group[] = [
       'lift.handLineMass',
     ],
   },
-  { title: 'Blocks', paths: ['lift.loftBlock', 'lift.headBlock', 'lift.muleBlocks'] },
-  { title: 'Arbor', paths: ['arbor'] },
+  { title: message('Blocks'), paths: ['lift.loftBlock', 'lift.headBlock', 'lift.muleBlocks'] },
+  { title: message('Arbor'), paths: ['arbor'] },
 ];
 
 /** What one set says that its kind does not; the rest is from its kind until it is typed here. */
 const SET_GROUPS: readonly Group[] = [
-  { title: 'Of this set alone', paths: ['given', 'id', 'type', 'y', 'rail', 'remark', 'lock'] },
-  { title: 'How it is carried', paths: ['suspension', 'handLinePerBatten'] },
+  {
+    title: message('Of this set alone'),
+    paths: ['given', 'id', 'type', 'y', 'rail', 'remark', 'lock'],
+  },
+  { title: message('How it is carried'), paths: ['suspension', 'handLinePerBatten'] },
   ...KIND_GROUPS.slice(1),
 ];
 
 export const PARTS: readonly Part[] = [
   {
     id: 'house',
-    title: 'Name, units and words',
-    about: 'What the house is called, and how it speaks.',
+    title: message('Name, units and words'),
+    about: message('What the house is called, and how it speaks.'),
     groups: [
       {
-        title: 'The house',
+        title: message('The house'),
         paths: ['name', 'units', 'words', 'language', 'demo', 'given', 'remarks'],
       },
-      { title: 'Written by the program', paths: ['id', 'format', 'version', '$schema'] },
+      { title: message('Written by the program'), paths: ['id', 'format', 'version', '$schema'] },
     ],
     lists: [],
   },
   {
     id: 'stage',
-    title: 'Stage',
-    about: 'Heights are above the deck, upstage is from the plaster line.',
-    groups: [{ title: 'Stage', paths: ['stage'] }],
+    title: message('Stage'),
+    about: message('Heights are above the deck, upstage is from the plaster line.'),
+    groups: [{ title: message('Stage'), paths: ['stage'] }],
     lists: [],
   },
   {
     id: 'rules',
-    title: 'Rules of the house',
-    about: 'The house sets these itself; none has a default.',
+    title: message('Rules of the house'),
+    about: message('The house sets these itself; none has a default.'),
     groups: [
       {
-        title: 'Holding and pulling',
+        title: message('Holding and pulling'),
         paths: [
           'rules.given',
           'rules.lockLimit',
@@ -108,7 +112,7 @@ export const PARTS: readonly Part[] = [
         ],
       },
       {
-        title: 'Lines, sheaves and beams',
+        title: message('Lines, sheaves and beams'),
         paths: [
           'rules.clipsForbidden',
           'rules.lineDesignFactor',
@@ -118,68 +122,71 @@ export const PARTS: readonly Part[] = [
           'rules.sagLimit',
         ],
       },
-      { title: 'What may be believed', paths: ['rules.staleAfter', 'rules.toleranceByBasis'] },
+      {
+        title: message('What may be believed'),
+        paths: ['rules.staleAfter', 'rules.toleranceByBasis'],
+      },
     ],
     lists: [],
   },
   {
     id: 'bricks',
-    title: 'Bricks and spreader plates',
-    about: 'The mass of each kind is this house’s own, from a weighed sample.',
-    groups: [{ title: 'Spreader plates', paths: ['spreader'] }],
-    lists: [{ at: 'brickKinds', one: 'kind of brick' }],
+    title: message('Bricks and spreader plates'),
+    about: message('The mass of each kind is this house’s own, from a weighed sample.'),
+    groups: [{ title: message('Spreader plates'), paths: ['spreader'] }],
+    lists: [{ at: 'brickKinds', one: message('kind of brick') }],
   },
   {
     id: 'galleries',
-    title: 'Galleries and rails',
-    about: 'Where bricks are handled, and from where sets are flown.',
+    title: message('Galleries and rails'),
+    about: message('Where bricks are handled, and from where sets are flown.'),
     groups: [],
     lists: [
-      { at: 'galleries', one: 'loading gallery' },
-      { at: 'rails', one: 'rail' },
+      { at: 'galleries', one: message('loading gallery') },
+      { at: 'rails', one: message('rail') },
     ],
   },
   {
     id: 'kinds',
-    title: 'Kinds of set',
-    about: 'What line sets have in common is said once; a set may say its own instead.',
+    title: message('Kinds of set'),
+    about: message('What line sets have in common is said once; a set may say its own instead.'),
     groups: [],
-    lists: [{ at: 'setTypes', one: 'kind of set', groups: KIND_GROUPS }],
+    lists: [{ at: 'setTypes', one: message('kind of set'), groups: KIND_GROUPS }],
   },
   {
     id: 'sets',
-    title: 'Line sets',
-    about: 'Number, kind and place of each; what a set does not say is from its kind.',
+    title: message('Line sets'),
+    about: message('Number, kind and place of each; what a set does not say is from its kind.'),
     groups: [],
-    lists: [{ at: 'lineSets', one: 'line set', groups: SET_GROUPS }],
+    lists: [{ at: 'lineSets', one: message('line set'), groups: SET_GROUPS }],
   },
   {
     id: 'beams',
-    title: 'Head-block beam and loft wells',
-    about: 'What the building carries of all sets together.',
+    title: message('Head-block beam and loft wells'),
+    about: message('What the building carries of all sets together.'),
     groups: [],
     lists: [
-      { at: 'bays', one: 'bay' },
-      { at: 'loftWells', one: 'loft well' },
+      { at: 'bays', one: message('bay') },
+      { at: 'loftWells', one: message('loft well') },
     ],
   },
   {
     id: 'clear',
-    title: 'Eyes, keep-outs and openings',
-    about: 'What the public sees, what must stay clear, and what opens in the deck.',
+    title: message('Eyes, keep-outs and openings'),
+    about: message('What the public sees, what must stay clear, and what opens in the deck.'),
     groups: [],
     lists: [
-      { at: 'eyes', one: 'eye' },
-      { at: 'keepOuts', one: 'keep-out' },
-      { at: 'openings', one: 'opening' },
+      { at: 'eyes', one: message('eye') },
+      { at: 'keepOuts', one: message('keep-out') },
+      { at: 'openings', one: message('opening') },
     ],
   },
   {
     id: 'aids',
-    title: 'Bull lines, winches and other aids',
-    about: 'What the house owns to hold a set that its lock does not hold.',
+    title: message('Bull lines, winches and other aids'),
+    about: message('What the house owns to hold a set that its lock does not hold.'),
     groups: [],
-    lists: [{ at: 'equipment', one: 'aid' }],
+    lists: [{ at: 'equipment', one: message('aid') }],
   },
 ];
 

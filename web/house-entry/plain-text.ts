@@ -1,4 +1,5 @@
 /** Values without a source, as a person types them, and back into the document. */
+import { message } from '#texts';
 import { isList, isObject, type Json } from '../keeping/json.ts';
 import type { Form } from './form.ts';
 import { numberOr } from './sourced-text.ts';
@@ -52,7 +53,7 @@ export const pairJson = (
   const [low, high] = [from.trim(), to.trim()];
   if (low === '' && high === '') return { json: undefined };
   if (mayGoOn) return { json: [low === '' ? null : low, high === '' ? null : high] };
-  if (low === '' || high === '') return { missing: 'both ends' };
+  if (low === '' || high === '') return { missing: message('both ends') };
   return { json: [low, high] };
 };
 

@@ -3,6 +3,7 @@ import { type ReactNode, useId } from 'react';
 import type { Refusal } from '#outcome';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
+import { useTell } from '../language/use-tell.ts';
 
 type FrameProps = {
   readonly label: string;
@@ -24,6 +25,7 @@ export const RowFrame = ({
   className = '',
   children,
 }: FrameProps) => {
+  const tell = useTell();
   const id = useId();
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a row
@@ -35,14 +37,14 @@ export const RowFrame = ({
       <div className="entry-fields">{children}</div>
       {missing === null ? null : (
         <p className="entry-note" role="status">
-          Not kept yet: still to say {missing}. Escape leaves it as it was.
+          {tell('Not kept yet: still to say {missing}. Escape leaves it as it was.', { missing })}
         </p>
       )}
       {refusals.length === 0 ? null : (
         <div className="entry-note">
-          <Notice degree="caution" title="not taken, nothing changed" isNews>
+          <Notice degree="caution" title={tell('not taken, nothing changed')} isNews>
             <RefusalsWithPlace refusals={refusals} />
-            <p>Escape leaves it as it was.</p>
+            <p>{tell('Escape leaves it as it was.')}</p>
           </Notice>
         </div>
       )}

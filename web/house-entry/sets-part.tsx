@@ -1,32 +1,33 @@
 /** The line sets as a table that is typed into, with one of them opened below it. */
+import { message, phrase, type Voice } from '#texts';
 import { Link } from '../address/link.tsx';
 import { hasGiven, lengthAnew } from '../editing/show-edits.ts';
 import { writtenText } from '../editing/written.ts';
 import { ChoiceCell, type Option } from '../grid/choice-cell.tsx';
 import { EditCell } from '../grid/edit-cell.tsx';
 import { GridArea } from '../grid/grid-area.tsx';
-
+import { shownText } from '../grid/typed-marks.ts';
 import { at, type Json, type JsonObject } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
 import { AddSets } from './add-sets.tsx';
 import { CopySet } from './copy-set.tsx';
-import { type Desk, say, useDesk, valueAt } from './desk.ts';
+import { type Desk, markOf, useDesk, valueAt } from './desk.ts';
 import { EntryForm, entriesAt, type HouseEntry } from './entry-list.tsx';
 import { fieldId, fieldName } from './entry-path.ts';
 import type { PartList } from './parts.ts';
 
 type PartProps = { readonly list: PartList; readonly asked: readonly string[] };
 
-const NONE: Option = { value: '', words: 'from its kind' };
-
 export const SetsPart = ({ list, asked }: PartProps) => {
   const desk = useDesk();
+  const tell = useTell();
   const sets = entriesAt(valueAt(desk, [list.at]));
   const opened = sets.find(({ id }) => asked[0] === list.at && asked[1] === id);
   return (
     <section aria-labelledby="list-sets" className="entry-list">
-      <h3 id="list-sets">{say(desk, 'Line sets, in a table')}</h3>
+      <h3 id="list-sets">{tell('Line sets, in a table')}</h3>
       {sets.length === 0 ? (
-        <p className="empty-words">{say(desk, 'No line set is entered yet.')}</p>
+        <p className="empty-words">{tell('No line set is entered yet.')}</p>
       ) : (
         <SetsTable sets={sets} opened={opened?.id ?? null} />
       )}
@@ -34,10 +35,13 @@ export const SetsPart = ({ list, asked }: PartProps) => {
       {opened === undefined ? null : (
         <section className="entry-opened" aria-labelledby="set-opened">
           <h3 id="set-opened" tabIndex={-1}>
-            {say(desk, 'Line set')} {opened.id}
+            {tell('Line set {id}', { id: opened.id })}
           </h3>
           <p className="quiet">
-            What is not said here is from its kind. What is typed here holds for this set alone.
+            {tell(
+              'What is not said here is from its kind. What is typed here holds for this set ' +
+                'alone.',
+            )}
           </p>
           <CopySet set={opened} />
           <EntryForm key={asked.join('.')} list={list} entry={opened} asked={asked} />
@@ -49,20 +53,28 @@ export const SetsPart = ({ list, asked }: PartProps) => {
 
 type TableProps = { readonly sets: readonly HouseEntry[]; readonly opened: string | null };
 
-const HEADS = ['number', 'kind', 'place upstage', 'flown from', 'grip test held', 'its own values'];
+const HEADS = [
+  message('number'),
+  message('kind'),
+  message('place upstage'),
+  message('flown from'),
+  message('grip test held'),
+  message('its own values'),
+];
 
 const SetsTable = ({ sets, opened }: TableProps) => {
-  const desk = useDesk();
+  const tell = useTell();
+  const name = tell('Table of line sets');
   return (
     <GridArea>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys */}
-      <section className="wide entry-sets" aria-label="Table of line sets" tabIndex={0}>
+      <section className="wide entry-sets" aria-label={name} tabIndex={0}>
         <table className="plain">
           <thead>
             <tr>
               {HEADS.map((head) => (
                 <th key={head} scope="col">
-                  {say(desk, head)}
+                  {tell(head)}
                 </th>
               ))}
             </tr>
@@ -89,40 +101,58 @@ const lengthTaken = (desk: Desk, set: HouseEntry, keys: readonly string[], text:
 /** What the set says itself, beside what every set says. */
 const COMMON = ['id', 'type', 'y', 'rail', 'lock', 'given', 'remark'];
 
-const ownWords = ({ written }: HouseEntry): string => {
+const ownWords = ({ written }: HouseEntry, voice: Voice): string => {
   const own = Object.keys(written).filter((key) => !COMMON.includes(key));
-  return own.length === 0 ? 'none' : own.join(', ');
+  return own.length === 0 ? phrase(voice, 'none') : own.join(', ');
 };
 
-const shown = (value: Json | undefined): string => writtenText(value) || 'unknown';
+const shown = (value: Json | undefined, { house }: Desk): string =>
+  shownText(writtenText(value), markOf({ house })) || phrase(house, 'unknown');
 
 type RowProps = { readonly set: HouseEntry; readonly isOpened: boolean };
 
-const SetRow = ({ set, isOpened }: RowProps) => (
-  <tr data-row="" className={isOpened ? 'chosen' : undefined}>
-    <th scope="row">
-      <Link
-        to={{
-          kind: 'house',
-          part: 'enter',
-          at: null,
-          inside: 'sets',
-          field: fieldName(['lineSets', set.id]),
-        }}
-        name={`Open set ${set.id}`}
-        isHere={isOpened}
-        isCell
-      >
-        <span id={fieldId(['lineSets', set.id, 'row'])}>{set.id}</span>
-      </Link>
-    </th>
-    <NameCell set={set} field="type" list="setTypes" name={`Kind of set ${set.id}`} />
-    <LengthCell set={set} keys={['y']} of="length" name={`Place of set ${set.id}`} />
-    <NameCell set={set} field="rail" list="rails" name={`Rail of set ${set.id}`} none={NONE} />
-    <LengthCell set={set} keys={LOCK_GRIP} of="force" name={`Grip test of set ${set.id}`} />
-    <td>{ownWords(set)}</td>
-  </tr>
-);
+const SetRow = ({ set, isOpened }: RowProps) => {
+  const tell = useTell();
+  const { house } = useDesk();
+  const { id } = set;
+  const none = { value: '', words: tell('from its kind') };
+  return (
+    <tr data-row="" className={isOpened ? 'chosen' : undefined}>
+      <th scope="row">
+        <Link
+          to={{
+            kind: 'house',
+            part: 'enter',
+            at: null,
+            inside: 'sets',
+            field: fieldName(['lineSets', set.id]),
+          }}
+          name={tell('Open set {id}', { id })}
+          isHere={isOpened}
+          isCell
+        >
+          <span id={fieldId(['lineSets', set.id, 'row'])}>{set.id}</span>
+        </Link>
+      </th>
+      <NameCell set={set} field="type" list="setTypes" name={tell('Kind of set {id}', { id })} />
+      <LengthCell set={set} keys={['y']} of="length" name={tell('Place of set {id}', { id })} />
+      <NameCell
+        set={set}
+        field="rail"
+        list="rails"
+        name={tell('Rail of set {id}', { id })}
+        none={none}
+      />
+      <LengthCell
+        set={set}
+        keys={LOCK_GRIP}
+        of="force"
+        name={tell('Grip test of set {id}', { id })}
+      />
+      <td>{ownWords(set, house)}</td>
+    </tr>
+  );
+};
 
 const LOCK_GRIP = ['lock', 'grip'] as const;
 
@@ -143,7 +173,7 @@ const LengthCell = ({
       measure={{ dimension: of, units: desk.house.units }}
       take={(text) => lengthTaken(desk, set, keys, text)}
     >
-      {shown(value)}
+      {shown(value, desk)}
     </EditCell>
   );
 };
@@ -157,6 +187,7 @@ type NameCellProps = CellProps & {
 /** A choice among entries of the house; what is not said is from the kind of the set. */
 const NameCell = ({ set, field, list, name, none }: NameCellProps) => {
   const desk = useDesk();
+  const tell = useTell();
   const path = ['lineSets', set.key, field];
   const chosen = writtenText(set.written[field]);
   const inherited = desk.inheritedAt(path);
@@ -171,7 +202,9 @@ const NameCell = ({ set, field, list, name, none }: NameCellProps) => {
       take={(value) => desk.put(path, value === '' ? undefined : value, field)}
     >
       {chosen ||
-        (inherited === null ? 'not said' : `${writtenText(inherited.value)}, from its kind`)}
+        (inherited === null
+          ? tell('not said')
+          : tell('{value}, from its kind', { value: writtenText(inherited.value) }))}
     </ChoiceCell>
   );
 };

@@ -1,6 +1,8 @@
 /** A value with who stands behind it, as the fields of one row, and back into the document. */
 import { BASES, type Basis } from '#house';
 import { unreachable } from '#outcome';
+import { ENGLISH, message, phrase, type Voice } from '#texts';
+import { shownText } from '../grid/typed-marks.ts';
 import { isObject, type Json } from '../keeping/json.ts';
 import type { SourcedOf } from './form.ts';
 
@@ -86,7 +88,9 @@ export const sourcedJson = (text: SourcedText, beside: Beside): ToWrite => {
     case 'unknown':
       return unknownJson(text, beside);
     case 'open':
-      return text.value.trim() === '' ? { json: undefined } : { missing: 'how it is known' };
+      return text.value.trim() === ''
+        ? { json: undefined }
+        : { missing: message('how it is known') };
     case 'given':
       return givenJson(text, beside);
     default:
@@ -97,19 +101,19 @@ export const sourcedJson = (text: SourcedText, beside: Beside): ToWrite => {
 const unknownJson = ({ source }: SourcedText, { hasKind }: SourcedAbove): ToWrite => {
   const why = source.trim();
   if (why !== '') return { json: { unknown: why } };
-  return hasKind ? { missing: 'why this set has it unknown' } : { json: undefined };
+  return hasKind ? { missing: message('why this set has it unknown') } : { json: undefined };
 };
 
 /** An emptied value is unknown again; one that was never there is still waited for. */
 const withoutValue = ({ before }: Beside): ToWrite => {
   const wasKnown = before !== undefined && !(isObject(before) && before['unknown'] !== undefined);
-  return wasKnown ? { json: undefined } : { missing: 'the value' };
+  return wasKnown ? { json: undefined } : { missing: message('the value') };
 };
 
 const givenJson = (text: SourcedText, beside: Beside): ToWrite => {
   if (text.value.trim() === '') return withoutValue(beside);
   const own = [text.source, text.by, text.on].some((each) => each.trim() !== '');
-  if (own || !beside.hasGiven) return { missing: 'how it is known' };
+  if (own || !beside.hasGiven) return { missing: message('how it is known') };
   const value = typedJson(text.value, beside.of);
   if (text.tolerance.trim() === '') return { json: value };
   return { json: { value, tolerance: toleranceOf(text.tolerance, beside.of) } };
@@ -135,11 +139,15 @@ const basisJson = (text: SourcedText & { readonly how: Basis }, beside: Beside):
 export const writtenWords = (
   json: Json | undefined,
   sayBasis: (basis: Basis) => string,
+  voice: Voice = ENGLISH,
 ): string => {
-  const { value, how, source } = sourcedText(json, { hasGiven: false, hasKind: false });
+  const { how, source, ...text } = sourcedText(json, { hasGiven: false, hasKind: false });
+  const value = shownText(text.value, voice.tongue?.decimalMark ?? '.');
   switch (how) {
     case 'unknown':
-      return source === '' ? 'unknown' : `unknown: ${source}`;
+      return source === ''
+        ? phrase(voice, 'unknown')
+        : phrase(voice, 'unknown: {why}', { why: source });
     case 'given':
     case 'open':
     case 'kind':

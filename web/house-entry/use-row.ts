@@ -6,7 +6,10 @@ import { type FocusEvent, type KeyboardEvent, useState } from 'react';
 import type { Refusal } from '#outcome';
 import { isSame, type Json } from '../keeping/json.ts';
 
-type ToWrite = { readonly json: Json | undefined } | { readonly missing: string };
+type ToWrite =
+  | { readonly json: Json | undefined }
+  | { readonly missing: string }
+  | { readonly refusals: readonly Refusal[] };
 
 type RowParts<T> = {
   /** As the document has it. */
@@ -35,6 +38,10 @@ export const useRow = <T>({ shown, before, toWrite, put }: RowParts<T>) => {
     const written = toWrite(draft);
     if ('missing' in written) {
       setState({ draft, missing: written.missing, refusals: [] });
+      return;
+    }
+    if ('refusals' in written) {
+      setState({ draft, missing: null, refusals: written.refusals });
       return;
     }
     const refusals = isSame(written.json, before) ? [] : put(written.json);

@@ -1,5 +1,6 @@
 /** One of a few words about what stands there; unknown until somebody has looked. */
 import { useId } from 'react';
+import { useTell } from '../language/use-tell.ts';
 
 type ChoiceProps = {
   readonly label: string;
@@ -9,13 +10,14 @@ type ChoiceProps = {
   readonly onChoose: (value: string) => void;
 };
 
-export const ChoiceField = ({ label, value, choices, none = 'unknown', onChoose }: ChoiceProps) => {
+export const ChoiceField = ({ label, value, choices, none, onChoose }: ChoiceProps) => {
+  const tell = useTell();
   const id = useId();
   return (
     <div className="found-field">
       <label htmlFor={id}>{label}</label>
       <select id={id} value={value} onChange={({ target }) => onChoose(target.value)}>
-        <option value="">{none}</option>
+        <option value="">{none ?? tell('unknown')}</option>
         {choices.map(([each, words]) => (
           <option key={each} value={each}>
             {words}

@@ -1,6 +1,8 @@
 /** What is being written down of one set, as text and choices, and into the record. */
+import type { DecimalMark } from '#quantities';
 import type { StackRun } from '#state';
 import type { Found, Looked } from '../editing/state-edits.ts';
+import { shownText } from '../grid/typed-marks.ts';
 import { at, isList, isObject, type Json } from '../keeping/json.ts';
 
 export type FoundDraft = {
@@ -51,6 +53,13 @@ export const draftOf = (written: Json | undefined): FoundDraft => {
     second: wordAt(written, 'knowledge', 'second'),
   };
 };
+
+/** Heights as the language of the reader writes them. */
+export const shownDraft = (draft: FoundDraft, mark: DecimalMark): FoundDraft => ({
+  ...draft,
+  height: shownText(draft.height, mark),
+  upTo: shownText(draft.upTo, mark),
+});
 
 const said = (word: string): Json | undefined => (word.trim() === '' ? undefined : word.trim());
 

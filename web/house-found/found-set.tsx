@@ -1,16 +1,19 @@
 /** One set as it is found: written down as a whole, with who looked and how it is known. */
 import { useState } from 'react';
-import { tradeWord } from '#drawings';
 import { purchaseOf } from '#house';
 import type { Refusal } from '#outcome';
+import { decimalMarkOf } from '#quantities';
+import { phrase, type Voice } from '#texts';
 import { Link } from '../address/link.tsx';
 import { go } from '../address/use-address.ts';
 import { withFound } from '../editing/state-edits.ts';
+import { readFigures } from '../house-entry/typed-figures.ts';
 import { at } from '../keeping/json.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { TextField } from './choice-field.tsx';
-import { draftOf, type FoundDraft, foundOf } from './found-draft.ts';
+import { draftOf, type FoundDraft, foundOf, shownDraft } from './found-draft.ts';
 import { FoundFields } from './found-fields.tsx';
 import { HeightNotes } from './height-notes.tsx';
 import { NotWritten } from './not-written.tsx';
@@ -29,25 +32,33 @@ type SetProps = {
 const foundAt = (inside: string) => ({ kind: 'house', part: 'found', at: null, inside }) as const;
 
 export const FoundSet = ({ each, before, after }: SetProps) => {
+  const tell = useTell();
   const { house } = useWork();
-  const left = leftOf(each.set);
+  const left = leftOf(each.set, house);
+  const { id } = each;
   const hasArbor = purchaseOf(each.set.lineSet.suspension) !== null;
   const ways = (
     <p className="found-ways">
-      <Link to={{ kind: 'house', part: 'found', at: null }}>The walk round</Link>
-      {before === null ? null : <Link to={foundAt(before)}>before: set {before}</Link>}
-      {after === null ? null : <Link to={foundAt(after)}>next: set {after}</Link>}
-      <Link to={{ kind: 'set', set: each.id }}>set {each.id} as planned</Link>
+      <Link to={{ kind: 'house', part: 'found', at: null }}>{tell('The walk round')}</Link>
+      {before === null ? null : (
+        <Link to={foundAt(before)}>{tell('before: set {id}', { id: before })}</Link>
+      )}
+      {after === null ? null : (
+        <Link to={foundAt(after)}>{tell('next: set {id}', { id: after })}</Link>
+      )}
+      <Link to={{ kind: 'set', set: each.id }}>{tell('set {id} as planned', { id })}</Link>
     </p>
   );
   return (
     <section aria-labelledby="found-head">
       {ways}
       <h2 id="found-head">
-        {tradeWord(house, 'set')} {each.id}, {each.set.hang?.name ?? 'empty by the plan'}
+        {tell('set {id}, {name}', { id, name: each.set.hang?.name ?? tell('empty by the plan') })}
       </h2>
       <p className="quiet">
-        {left.length === 0 ? 'Everything is written down.' : `Left to look at: ${left.join(', ')}.`}
+        {left.length === 0
+          ? tell('Everything is written down.')
+          : tell('Left to look at: {left}.', { left: left.join(', ') })}
       </p>
       <WriteDown each={each} after={after} hasArbor={hasArbor} />
       {hasArbor ? <PullTestForm each={each} /> : null}
@@ -64,21 +75,24 @@ type WriteProps = {
   readonly hasArbor: boolean;
 };
 
-const missingOf = (draft: FoundDraft, by: string): readonly string[] => [
-  ...(by.trim() === '' ? ['who looked'] : []),
-  ...(draft.stack !== null && draft.basis === 'unknown' ? ['how it is known'] : []),
+const missingOf = (draft: FoundDraft, by: string, voice: Voice): readonly string[] => [
+  ...(by.trim() === '' ? [phrase(voice, 'who looked')] : []),
+  ...(draft.stack !== null && draft.basis === 'unknown' ? [phrase(voice, 'how it is known')] : []),
 ];
 
 /** The form of the set: what is typed, what is missing, and writing it down as a whole. */
 const useWriting = (id: string) => {
+  const tell = useTell();
+  const voice = useVoice();
+  const mark = decimalMarkOf({ units: 'metric', ...voice });
   const record = useRecord();
   const who = useWho();
   const written = at(record.document ?? undefined, ['sets', id]);
   const [typed, setTyped] = useState<FoundDraft | null>(null);
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
   const [said, setSaid] = useState('');
-  const draft = typed ?? draftOf(written);
-  const missing = missingOf(draft, who.by);
+  const draft = typed ?? shownDraft(draftOf(written), mark);
+  const missing = missingOf(draft, who.by, voice);
   const type = (part: Partial<FoundDraft>): void => {
     setTyped({ ...draft, ...part });
     setRefusals([]);
@@ -87,7 +101,13 @@ const useWriting = (id: string) => {
   const write = async (then: string | null): Promise<void> => {
     if (missing.length > 0) return;
     const looked = { at: record.now(), by: who.by.trim() };
-    const found = foundOf(draft, looked);
+    const read = readFigures('length', [draft.height, draft.upTo], mark, `sets.${id}.height`);
+    if (!read.ok) {
+      setRefusals([read.error]);
+      return;
+    }
+    const [height = '', upTo = ''] = read.value;
+    const found = foundOf({ ...draft, height, upTo }, looked);
     const refused = await record.change(
       { write: (state) => withFound(state, id, found, looked), what: `set ${id} as found` },
       looked,
@@ -95,11 +115,12 @@ const useWriting = (id: string) => {
     setRefusals(refused);
     if (refused.length > 0) return;
     setTyped(null);
-    setSaid(`Set ${id} is written down.`);
+    setSaid(tell('Set {id} is written down.', { id }));
     if (then !== null) go(foundAt(then));
   };
-  const unsaid = missing.length > 0 ? `Still to say: ${missing.join(', ')}.` : '';
-  const words = said || unsaid || (typed === null ? '' : 'Not written down yet.');
+  const unsaid =
+    missing.length > 0 ? tell('Still to say: {missing}.', { missing: missing.join(', ') }) : '';
+  const words = said || unsaid || (typed === null ? '' : tell('Not written down yet.'));
   return { draft, who, refusals, words, isMissing: missing.length > 0, type, write };
 };
 
@@ -108,11 +129,12 @@ const counted = (stack: FoundDraft['stack'], basis: string): Partial<FoundDraft>
   basis === 'unknown' && stack !== null ? { stack, basis: 'counted' } : { stack };
 
 const WriteDown = ({ each, after, hasArbor }: WriteProps) => {
+  const tell = useTell();
   const { draft, who, refusals, words, isMissing, type, write } = useWriting(each.id);
   return (
     <form
       className="found-form"
-      aria-label={`Set ${each.id} as found`}
+      aria-label={tell('Set {id} as found', { id: each.id })}
       onSubmit={(event) => {
         event.preventDefault();
         void write(null);
@@ -123,9 +145,14 @@ const WriteDown = ({ each, after, hasArbor }: WriteProps) => {
       ) : null}
       <FoundFields each={each} draft={draft} hasArbor={hasArbor} onType={type} />
       <div className="found-fields">
-        <TextField label="Looked at by" value={who.by} hint="name or post" onType={who.type} />
         <TextField
-          label="Second person, if any"
+          label={tell('Looked at by')}
+          value={who.by}
+          hint={tell('name or post')}
+          onType={who.type}
+        />
+        <TextField
+          label={tell('Second person, if any')}
           value={draft.second}
           onType={(second) => type({ second })}
         />
@@ -133,11 +160,11 @@ const WriteDown = ({ each, after, hasArbor }: WriteProps) => {
       <NotWritten refusals={refusals} />
       <p className="buttons">
         <button type="submit" disabled={isMissing}>
-          Write it down
+          {tell('Write it down')}
         </button>
         {after === null ? null : (
           <button type="button" disabled={isMissing} onClick={() => void write(after)}>
-            Write it down and go on to set {after}
+            {tell('Write it down and go on to set {id}', { id: after })}
           </button>
         )}
         <span role="status">{words}</span>

@@ -1,6 +1,5 @@
 /** Loose bricks on each loading gallery, counted; and those that are kept for somebody. */
 import { useState } from 'react';
-import { tradeWord } from '#drawings';
 import type { Gallery } from '#house';
 import type { Refusal } from '#outcome';
 import { sayMoment } from '#sheets';
@@ -8,6 +7,7 @@ import { withStock } from '../editing/state-edits.ts';
 import { DeskContext } from '../house-entry/desk.ts';
 import { ListEntries } from '../house-entry/list-entries.tsx';
 import { numberOr } from '../house-entry/sourced-text.ts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { TextField } from './choice-field.tsx';
 import { NotWritten } from './not-written.tsx';
@@ -15,11 +15,12 @@ import { recordList, useRecordDesk } from './record-desk.ts';
 import { useRecord, useWho } from './use-record.ts';
 
 export const GalleryCounts = () => {
+  const tell = useTell();
   const { house } = useWork();
   if (house.galleries.length === 0 || house.brickKinds.length === 0) return null;
   return (
     <section aria-labelledby="gallery-counts">
-      <h2 id="gallery-counts">Loose {tradeWord(house, 'bricks')} on the galleries</h2>
+      <h2 id="gallery-counts">{tell('Loose bricks on the galleries')}</h2>
       {house.galleries.map((gallery) => (
         <OneGallery key={gallery.id} gallery={gallery} />
       ))}
@@ -59,6 +60,7 @@ const useCounting = ({ id, name }: Gallery) => {
 };
 
 const OneGallery = ({ gallery }: { readonly gallery: Gallery }) => {
+  const tell = useTell();
   const { house, state } = useWork();
   const { who, typed, setTyped, refusals, isReady, write } = useCounting(gallery);
   const recorded = state?.galleries[gallery.id];
@@ -66,7 +68,7 @@ const OneGallery = ({ gallery }: { readonly gallery: Gallery }) => {
   return (
     <form
       className="found-form"
-      aria-label={`Loose ${tradeWord(house, 'bricks')}: ${gallery.name}`}
+      aria-label={tell('Loose bricks: {gallery}', { gallery: gallery.name })}
       onSubmit={(event) => {
         event.preventDefault();
         void write();
@@ -75,25 +77,33 @@ const OneGallery = ({ gallery }: { readonly gallery: Gallery }) => {
       <h3>{gallery.name}</h3>
       <p className="quiet">
         {recorded?.countedAt == null
-          ? 'Not counted.'
-          : `Counted ${sayMoment(recorded.countedAt)}, ${recorded.countedBy ?? 'nobody named'}.`}
+          ? tell('Not counted.')
+          : tell('Counted {moment}, {by}.', {
+              moment: sayMoment(recorded.countedAt, house),
+              by: recorded.countedBy ?? tell('nobody named'),
+            })}
       </p>
       <div className="found-fields">
         {house.brickKinds.map(({ id, name }) => (
           <TextField
             key={id}
-            label={`${name}, loose`}
+            label={tell('{name}, loose', { name })}
             value={typed[id] ?? String(stock[id] ?? '')}
-            hint="not counted"
+            hint={tell('not counted')}
             onType={(text) => setTyped({ ...typed, [id]: text })}
           />
         ))}
-        <TextField label="Counted by" value={who.by} hint="name or post" onType={who.type} />
+        <TextField
+          label={tell('Counted by')}
+          value={who.by}
+          hint={tell('name or post')}
+          onType={who.type}
+        />
       </div>
       <NotWritten refusals={refusals} />
       <p className="buttons">
         <button type="submit" disabled={!isReady}>
-          Write the count down
+          {tell('Write the count down')}
         </button>
       </p>
       <Reserved gallery={gallery.id} by={who.by.trim()} />
@@ -102,18 +112,23 @@ const OneGallery = ({ gallery }: { readonly gallery: Gallery }) => {
 };
 
 const Reserved = ({ gallery, by }: { readonly gallery: string; readonly by: string }) => {
+  const tell = useTell();
   const desk = useRecordDesk(useRecord(), by);
   const { state } = useWork();
   if (desk === null || by === '' || state?.galleries[gallery] === undefined) return null;
   return (
     <DeskContext value={desk}>
       <details className="found-more">
-        <summary>Kept for somebody: {state.galleries[gallery]?.reserved.length ?? 0}</summary>
+        <summary>
+          {tell('Kept for somebody: {count}', {
+            count: state.galleries[gallery]?.reserved.length ?? 0,
+          })}
+        </summary>
         <ListEntries
           form={recordList('galleries', 'reserved')}
           path={['galleries', gallery, 'reserved']}
           place="reserved"
-          about="Nobody else may take these."
+          about={tell('Nobody else may take these.')}
         />
       </details>
     </DeskContext>

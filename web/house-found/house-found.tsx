@@ -2,6 +2,7 @@
 import type { Place } from '../address/address.ts';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { FoundSet } from './found-set.tsx';
 import { GalleryCounts } from './gallery-counts.tsx';
@@ -12,6 +13,7 @@ import { WalkTable } from './walk-table.tsx';
 type FoundProps = { readonly place: Extract<Place, { readonly kind: 'house' }> };
 
 export const HouseFound = ({ place }: FoundProps) => {
+  const tell = useTell();
   const { house, sets } = useWork();
   const walk = walkOf(house, sets);
   const order = walkedSets(walk);
@@ -28,8 +30,8 @@ export const HouseFound = ({ place }: FoundProps) => {
             <Samples />
           </>
         ) : each === undefined ? (
-          <Notice degree="caution" title={`this house has no set ${inside}`}>
-            <p>Nothing else is shown in its place.</p>
+          <Notice degree="caution" title={tell('this house has no set {id}', { id: inside })}>
+            <p>{tell('Nothing else is shown in its place.')}</p>
           </Notice>
         ) : (
           <FoundSet
@@ -41,8 +43,10 @@ export const HouseFound = ({ place }: FoundProps) => {
         )}
       </div>
       <TitleBlock
-        drawing={each === undefined ? 'House as found' : `As found, set ${each.id}`}
-        scale="no drawing"
+        drawing={
+          each === undefined ? tell('House as found') : tell('As found, set {id}', { id: each.id })
+        }
+        scale={tell('no drawing')}
       />
     </>
   );

@@ -2,10 +2,13 @@
 import type { Refusal } from '#outcome';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
+import { useTell } from '../language/use-tell.ts';
 
-export const NotWritten = ({ refusals }: { readonly refusals: readonly Refusal[] }) =>
-  refusals.length === 0 ? null : (
-    <Notice degree="caution" title="not written down, nothing changed" isNews>
+export const NotWritten = ({ refusals }: { readonly refusals: readonly Refusal[] }) => {
+  const tell = useTell();
+  return refusals.length === 0 ? null : (
+    <Notice degree="caution" title={tell('not written down, nothing changed')} isNews>
       <RefusalsWithPlace refusals={refusals} />
     </Notice>
   );
+};

@@ -1,12 +1,14 @@
 /** The two-way pull test of a set: both steady pulls at one height, and what they come to. */
 import { useState } from 'react';
-import { tradeWord } from '#drawings';
 import type { House } from '#house';
-import type { Refusal } from '#outcome';
+import { ok, type Refusal, type Result } from '#outcome';
+import { decimalMarkOf } from '#quantities';
 import { sayMeasure, sayMoment } from '#sheets';
+import { phrase, told, type Voice } from '#texts';
 import { type Looked, withFound } from '../editing/state-edits.ts';
-import { exampleOf } from '../house-entry/form.ts';
+import { exampleIn, readFigure } from '../house-entry/typed-figures.ts';
 import { at, type Json, type JsonObject } from '../keeping/json.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { TextField } from './choice-field.tsx';
@@ -17,12 +19,24 @@ type Pulls = { readonly out: string; readonly in: string; readonly height: strin
 
 const EMPTY: Pulls = { out: '', in: '', height: '' };
 
-const missingOf = (pulls: Pulls, by: string): readonly string[] => [
-  ...(pulls.out.trim() === '' ? ['the pull out'] : []),
-  ...(pulls.in.trim() === '' ? ['the pull in'] : []),
-  ...(pulls.height.trim() === '' ? ['the height'] : []),
-  ...(by.trim() === '' ? ['who pulled'] : []),
+const missingOf = (pulls: Pulls, by: string, voice: Voice): readonly string[] => [
+  ...(pulls.out.trim() === '' ? [phrase(voice, 'the pull out')] : []),
+  ...(pulls.in.trim() === '' ? [phrase(voice, 'the pull in')] : []),
+  ...(pulls.height.trim() === '' ? [phrase(voice, 'the height')] : []),
+  ...(by.trim() === '' ? [phrase(voice, 'who pulled')] : []),
 ];
+
+/** As the document holds them; the first that reads two ways, where one does. */
+const readPulls = (pulls: Pulls, voice: Voice, id: string): Result<Pulls, Refusal> => {
+  const mark = decimalMarkOf({ units: 'metric', ...voice });
+  const place = `sets.${id}.pullTest`;
+  const out = readFigure('force', pulls.out, mark, `${place}.out`);
+  if (!out.ok) return out;
+  const inward = readFigure('force', pulls.in, mark, `${place}.in`);
+  if (!inward.ok) return inward;
+  const height = readFigure('length', pulls.height, mark, `${place}.height`);
+  return height.ok ? ok({ out: out.value, in: inward.value, height: height.value }) : height;
+};
 
 /** A test says more than a count: the set is known by it, and by whom it was counted stays. */
 const withTest = (state: JsonObject, id: string, pulls: Pulls, looked: Looked): JsonObject => {
@@ -46,16 +60,22 @@ const usePulls = (id: string) => {
   const who = useWho();
   const [pulls, setPulls] = useState(EMPTY);
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
-  const missing = missingOf(pulls, who.by);
+  const voice = useVoice();
+  const missing = missingOf(pulls, who.by, voice);
   const type = (part: Partial<Pulls>): void => {
     setPulls({ ...pulls, ...part });
     setRefusals([]);
   };
   const write = async (): Promise<void> => {
     if (missing.length > 0) return;
+    const read = readPulls(pulls, voice, id);
+    if (!read.ok) {
+      setRefusals([read.error]);
+      return;
+    }
     const looked = { at: record.now(), by: who.by.trim() };
     const refused = await record.change(
-      { write: (state) => withTest(state, id, pulls, looked), what: `pull test of set ${id}` },
+      { write: (state) => withTest(state, id, read.value, looked), what: `pull test of set ${id}` },
       looked,
     );
     setRefusals(refused);
@@ -65,93 +85,122 @@ const usePulls = (id: string) => {
 };
 
 export const PullTestForm = ({ each }: { readonly each: SetReckoning }) => {
-  const { house } = useWork();
+  const tell = useTell();
   const { pulls, who, refusals, missing, type, write } = usePulls(each.id);
-  const force = `such as ${exampleOf('force', house.units)}`;
-  const length = `such as ${exampleOf('length', house.units)}`;
   return (
     <form
       className="found-form"
-      aria-label={`Pull test of set ${each.id}`}
+      aria-label={tell('Pull test of set {id}', { id: each.id })}
       onSubmit={(event) => {
         event.preventDefault();
         void write();
       }}
     >
-      <h3>Pull test, both ways</h3>
+      <h3>{tell('Pull test, both ways')}</h3>
       <p className="quiet">
-        Steady pulls on the {tradeWord(house, 'handLine')} with a gauge, at one height. A set that
-        goes by itself has a pull below nothing: what holds it back, with a minus.
+        {tell(
+          'Steady pulls on the hand line with a gauge, at one height. A set that goes by itself ' +
+            'has a pull below nothing: what holds it back, with a minus.',
+        )}
       </p>
       <TestNow each={each} />
-      <div className="found-fields">
-        <TextField
-          label="Pull that takes it out"
-          value={pulls.out}
-          hint={force}
-          onType={(out) => type({ out })}
-        />
-        <TextField
-          label="Pull that takes it in"
-          value={pulls.in}
-          hint={force}
-          onType={(inward) => type({ in: inward })}
-        />
-        <TextField
-          label={`With the ${tradeWord(house, 'batten')} at`}
-          value={pulls.height}
-          hint={length}
-          onType={(height) => type({ height })}
-        />
-        <TextField label="Pulled by" value={who.by} hint="name or post" onType={who.type} />
-      </div>
+      <PullFields pulls={pulls} who={who} onType={type} />
       <NotWritten refusals={refusals} />
       <p className="buttons">
         <button type="submit" disabled={missing.length > 0}>
-          Write the pull test down
+          {tell('Write the pull test down')}
         </button>
         <span role="status">
-          {missing.length === 0 ? '' : `Still to say: ${missing.join(', ')}.`}
+          {missing.length === 0
+            ? ''
+            : tell('Still to say: {missing}.', { missing: missing.join(', ') })}
         </span>
       </p>
     </form>
   );
 };
 
+type PullFieldsProps = {
+  readonly pulls: Pulls;
+  readonly who: ReturnType<typeof useWho>;
+  readonly onType: (part: Partial<Pulls>) => void;
+};
+
+const PullFields = ({ pulls, who, onType }: PullFieldsProps) => {
+  const tell = useTell();
+  const { house } = useWork();
+  const force = tell('such as {example}', { example: exampleIn('force', house) });
+  const length = tell('such as {example}', { example: exampleIn('length', house) });
+  return (
+    <div className="found-fields">
+      <TextField
+        label={tell('Pull that takes it out')}
+        value={pulls.out}
+        hint={force}
+        onType={(out) => onType({ out })}
+      />
+      <TextField
+        label={tell('Pull that takes it in')}
+        value={pulls.in}
+        hint={force}
+        onType={(inward) => onType({ in: inward })}
+      />
+      <TextField
+        label={tell('With the batten at')}
+        value={pulls.height}
+        hint={length}
+        onType={(height) => onType({ height })}
+      />
+      <TextField
+        label={tell('Pulled by')}
+        value={who.by}
+        hint={tell('name or post')}
+        onType={who.type}
+      />
+    </div>
+  );
+};
+
 const pulledWords = ({ recorded }: SetReckoning['set'], house: House): string => {
   const { pull } = recorded;
-  if (pull === null) return 'not tested';
-  if (!pull.known) return `not known: ${pull.needs.join('; ')}`;
+  if (pull === null) return phrase(house, 'not tested');
+  if (!pull.known)
+    return phrase(house, 'not known: {needs}', { needs: told(house, pull.needs.join('; ')) });
   const { imbalance, friction } = pull.value;
   const side = sayMeasure({ value: imbalance, kind: 'imbalance' }, house);
-  return `${side}, friction ${sayMeasure({ value: friction, kind: 'force' }, house)}`;
+  const size = sayMeasure({ value: friction, kind: 'force' }, house);
+  return phrase(house, '{side}, friction {size}', { side, size });
 };
 
 /** The last test, and beside it what the count makes of the set. */
 const TestNow = ({ each }: { readonly each: SetReckoning }) => {
+  const tell = useTell();
   const { house } = useWork();
   const { imbalance, state } = each.set.recorded;
   const counted = imbalance.known
     ? [...new Set([imbalance.value.low, imbalance.value.high])]
         .map((value) => sayMeasure({ value, kind: 'imbalance' }, house))
-        .join(' to ')
-    : `not known: ${imbalance.needs.join('; ')}`;
+        .join(tell(' to '))
+    : tell('not known: {needs}', { needs: told(house, imbalance.needs.join('; ')) });
   return (
     <dl className="found-facts">
       <div>
-        <dt>by the pull test</dt>
+        <dt>{tell('by the pull test')}</dt>
         <dd>{pulledWords(each.set, house)}</dd>
       </div>
       <div>
-        <dt>by what was counted</dt>
+        <dt>{tell('by what was counted')}</dt>
         <dd>{counted}</dd>
       </div>
       {state.pullTest === null ? null : (
         <div>
-          <dt>tested</dt>
+          <dt>{tell('tested')}</dt>
           <dd>
-            {sayMoment(state.pullTest.at)}, {state.pullTest.by}, at{' '}
-            {sayMeasure({ value: state.pullTest.height, kind: 'length' }, house)}
+            {tell('{moment}, {by}, at {height}', {
+              moment: sayMoment(state.pullTest.at, house),
+              by: state.pullTest.by,
+              height: sayMeasure({ value: state.pullTest.height, kind: 'length' }, house),
+            })}
           </dd>
         </div>
       )}

@@ -2,10 +2,12 @@
 import { DeskContext } from '../house-entry/desk.ts';
 import { ListEntries } from '../house-entry/list-entries.tsx';
 import { at } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
 import { recordList, useRecordDesk } from './record-desk.ts';
 import { useRecord, useWho } from './use-record.ts';
 
 export const Restraints = ({ id }: { readonly id: string }) => {
+  const tell = useTell();
   const record = useRecord();
   const { by } = useWho();
   const desk = useRecordDesk(record, by.trim());
@@ -18,8 +20,14 @@ export const Restraints = ({ id }: { readonly id: string }) => {
     <DeskContext value={desk}>
       <details className="found-more">
         <summary>
-          What holds it besides its rope lock:{' '}
-          {value === undefined ? 'nobody has looked' : Array.isArray(value) ? value.length : ''}
+          {tell('What holds it besides its rope lock: {count}', {
+            count:
+              value === undefined
+                ? tell('nobody has looked')
+                : Array.isArray(value)
+                  ? value.length
+                  : '',
+          })}
         </summary>
         <p className="buttons">
           <button
@@ -27,21 +35,21 @@ export const Restraints = ({ id }: { readonly id: string }) => {
             aria-pressed={Array.isArray(value) && value.length === 0}
             onClick={() => desk.put(path, [], 'nothing else holds it')}
           >
-            Nothing else holds it
+            {tell('Nothing else holds it')}
           </button>
           <button
             type="button"
             aria-pressed={value === undefined}
             onClick={() => desk.put(path, undefined, 'restraints unknown')}
           >
-            Nobody has looked
+            {tell('Nobody has looked')}
           </button>
         </p>
         <ListEntries
           form={recordList('sets', 'restraints')}
           path={path}
           place="restraints"
-          about="Each with its rating, and the batten heights between which it holds."
+          about={tell('Each with its rating, and the batten heights between which it holds.')}
         />
       </details>
     </DeskContext>

@@ -3,6 +3,8 @@ import { useId } from 'react';
 import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import type { StackRun } from '#state';
+import { phrase } from '#texts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { kindWords, runWords } from './stand-words.ts';
 import { withCount, withoutPlate, withPlate } from './tally.ts';
@@ -12,9 +14,11 @@ type Plate = Pick<StackRun, 'kind' | 'tag'> & { readonly words: string };
 const platesOf = (house: House): readonly Plate[] => [
   ...house.brickKinds.flatMap(({ id, name, serves }): readonly Plate[] => [
     ...(serves.pipeWeight
-      ? [{ kind: id, tag: 'pipe' as const, words: `${name}, ${tradeWord(house, 'pipeWeight')}` }]
+      ? [{ kind: id, tag: 'pipe' as const, words: phrase(house, '{name}, pipe weight', { name }) }]
       : []),
-    ...(serves.show ? [{ kind: id, tag: 'show' as const, words: `${name}, show` }] : []),
+    ...(serves.show
+      ? [{ kind: id, tag: 'show' as const, words: phrase(house, '{name}, show', { name }) }]
+      : []),
   ]),
   ...(house.spreader === null
     ? []
@@ -27,20 +31,23 @@ type CountProps = {
 };
 
 const countedWords = (stack: CountProps['stack'], house: House): string => {
-  if (stack === null) return 'Not counted.';
-  if (stack.length === 0) return 'Bare: nothing on it.';
-  return `Counted: ${stack.map((run) => runWords(run, house)).join('; ')}.`;
+  if (stack === null) return phrase(house, 'Not counted.');
+  if (stack.length === 0) return phrase(house, 'Bare: nothing on it.');
+  return phrase(house, 'Counted: {plates}.', {
+    plates: stack.map((run) => runWords(run, house)).join('; '),
+  });
 };
 
 export const StackCount = ({ stack, onCount }: CountProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const plates = platesOf(house);
   const counted = stack ?? [];
   return (
     <fieldset className="stack-count">
-      <legend>On the {tradeWord(house, 'arbor')}, from the bottom up</legend>
+      <legend>{tell('On the arbor, from the bottom up')}</legend>
       {plates.length === 0 ? (
-        <p className="quiet">No kind of {tradeWord(house, 'brick')} is entered yet.</p>
+        <p className="quiet">{tell('No kind of brick is entered yet.')}</p>
       ) : null}
       <p className="buttons tally-buttons">
         {plates.map(({ kind, tag, words }) => (
@@ -49,7 +56,7 @@ export const StackCount = ({ stack, onCount }: CountProps) => {
             type="button"
             onClick={() => onCount(withPlate(counted, { kind, tag }))}
           >
-            One {words}
+            {tell('One {plate}', { plate: words })}
           </button>
         ))}
         <button
@@ -57,7 +64,7 @@ export const StackCount = ({ stack, onCount }: CountProps) => {
           disabled={counted.length === 0}
           onClick={() => onCount(withoutPlate(counted))}
         >
-          Top one off again
+          {tell('Top one off again')}
         </button>
       </p>
       <p role="status" className="tally-words">
@@ -66,10 +73,10 @@ export const StackCount = ({ stack, onCount }: CountProps) => {
       <Runs stack={counted} onCount={onCount} />
       <p className="buttons">
         <button type="button" aria-pressed={stack?.length === 0} onClick={() => onCount([])}>
-          It is bare
+          {tell('It is bare')}
         </button>
         <button type="button" aria-pressed={stack === null} onClick={() => onCount(null)}>
-          Not counted
+          {tell('Not counted')}
         </button>
       </p>
     </fieldset>
@@ -80,6 +87,7 @@ type RunsProps = Pick<CountProps, 'onCount'> & { readonly stack: readonly StackR
 
 /** Each run with its number, for whoever counts faster than they press. */
 const Runs = ({ stack, onCount }: RunsProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const id = useId();
   return (
@@ -91,7 +99,10 @@ const Runs = ({ stack, onCount }: RunsProps) => {
           className="found-field"
         >
           <label htmlFor={`${id}-${index}`}>
-            {index + 1}: {kindWords(run, house)}, how many
+            {tell('{number}: {kind}, how many', {
+              number: index + 1,
+              kind: kindWords(run, house),
+            })}
           </label>
           <input
             id={`${id}-${index}`}

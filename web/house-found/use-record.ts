@@ -2,6 +2,7 @@
 import { useMemo, useSyncExternalStore } from 'react';
 import { blankState, readStateValue } from '#documents';
 import type { Refusal } from '#outcome';
+import { message, phrase, type Voice } from '#texts';
 import type { Looked, StateEdit } from '../editing/state-edits.ts';
 import type { JsonObject } from '../keeping/json.ts';
 import { NOBODY, nameOnDevice, rememberName } from '../keeping/name-on-device.ts';
@@ -67,25 +68,31 @@ export const useRecord = (): HouseRecord => {
       const answer = await keeper.add(id, 'state', begun, asked.what);
       if (answer.outcome === 'saved') return [];
       if (answer.outcome === 'refused') return answer.refusals;
-      if (answer.outcome === 'unreached') return [NOT_REACHED];
+      if (answer.outcome === 'unreached') return [inWords(NOT_REACHED, house)];
       // Somebody else has made the record since: it is fetched, and this can be written again.
       await keeper.refresh();
-      return [MADE_SINCE];
+      return [inWords(MADE_SINCE, house)];
     };
     const now = (): string => new Date(house.demo ? nowMs : Date.now()).toISOString();
     return { document, now, edit, change };
   }, [keeper, id, houseId, house, nowMs, document]);
 };
 
+const inWords = (refusal: Refusal, voice: Voice): Refusal => ({
+  ...refusal,
+  found: phrase(voice, refusal.found),
+  accepted: phrase(voice, refusal.accepted),
+});
+
 const NOT_REACHED: Refusal = {
   code: 'not reached',
   path: 'record',
-  found: 'no answer of the server',
-  accepted: 'this written down again when it answers',
+  found: message('no answer of the server'),
+  accepted: message('this written down again when it answers'),
 };
 const MADE_SINCE: Refusal = {
   code: 'made since',
   path: 'record',
-  found: 'a record that somebody else has just made',
-  accepted: 'this written down again, into that record',
+  found: message('a record that somebody else has just made'),
+  accepted: message('this written down again, into that record'),
 };

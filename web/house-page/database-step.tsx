@@ -4,6 +4,7 @@ import { goToAddress } from '../address/use-address.ts';
 import { Notice } from '../frame/notice.tsx';
 import type { DatabaseName, Databases, NewHouse } from '../keeping/server.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
+import { useTell } from '../language/use-tell.ts';
 import { NewHouseForm } from './new-house-form.tsx';
 
 type Fault = { readonly words: string } | null;
@@ -29,13 +30,16 @@ const useTake = () => {
 };
 
 const DemoInHand = ({ hasHouse, onTake, isTaking }: StepProps) => {
+  const tell = useTell();
   if (hasHouse) {
     return (
       <>
-        <p>This is the demo, an invented house. Your house is beside it, as you left it.</p>
+        <p>
+          {tell('This is the demo, an invented house. Your house is beside it, as you left it.')}
+        </p>
         <p className="buttons">
           <button type="button" disabled={isTaking} onClick={() => onTake('house')}>
-            Open our house
+            {tell('Open our house')}
           </button>
         </p>
       </>
@@ -44,11 +48,13 @@ const DemoInHand = ({ hasHouse, onTake, isTaking }: StepProps) => {
   return (
     <>
       <p>
-        This is the demo, an invented house. A house of your own begins blank, in a database of its
-        own; the demo stays as it is and can be opened again.
+        {tell(
+          'This is the demo, an invented house. A house of your own begins blank, in a database ' +
+            'of its own; the demo stays as it is and can be opened again.',
+        )}
       </p>
       <NewHouseForm
-        act="Put the demo aside and start a blank house"
+        act={tell('Put the demo aside and start a blank house')}
         isTaking={isTaking}
         onBegin={(house) => onTake('house', house)}
       />
@@ -63,26 +69,31 @@ type StepProps = {
 };
 
 export const DatabaseStep = ({ databases }: { readonly databases: Databases }) => {
+  const tell = useTell();
   const { take, fault, isTaking } = useTake();
   const onTake: StepProps['onTake'] = (database, house) => void take(database, house);
   return (
-    <section aria-label="Demo or our house" className="database-step">
-      <h2>{databases.inHand === 'demo' ? 'Demo' : 'Our house'}</h2>
+    <section aria-label={tell('Demo or our house')} className="database-step">
+      <h2>{databases.inHand === 'demo' ? tell('Demo') : tell('Our house')}</h2>
       {databases.inHand === 'demo' ? (
         <DemoInHand hasHouse={databases.hasHouse} isTaking={isTaking} onTake={onTake} />
       ) : (
         <>
-          <p>This is your own house. The demo has its own database and is never mixed with it.</p>
+          <p>
+            {tell(
+              'This is your own house. The demo has its own database and is never mixed with it.',
+            )}
+          </p>
           <p className="buttons">
             <button type="button" disabled={isTaking} onClick={() => onTake('demo')}>
-              Open the demo
+              {tell('Open the demo')}
             </button>
           </p>
         </>
       )}
       {fault === null ? null : (
-        <Notice degree="caution" title="the other database was not opened" isNews>
-          <p>{fault.words} Nothing was changed.</p>
+        <Notice degree="caution" title={tell('the other database was not opened')} isNews>
+          <p>{tell('{fault} Nothing was changed.', { fault: fault.words })}</p>
         </Notice>
       )}
     </section>

@@ -5,12 +5,14 @@
 import { useId, useState } from 'react';
 import { type JsonObject, readHouse, readShow, writeDocument } from '#documents';
 import type { Refusal } from '#outcome';
+import { message, phrase, type Voice } from '#texts';
 import { houseRefusals, type Referring } from '../editing/house-edits.ts';
 import { Notice } from '../frame/notice.tsx';
 import { RefusalsWithPlace } from '../frame/refusals.tsx';
 import { useHouseEditing } from '../house-entry/house-desk.ts';
 import type { Kept } from '../keeping/kept.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork, type Work } from '../reckoning/use-work.ts';
 
 type Reading =
@@ -24,19 +26,19 @@ const readHouseText = (text: string, { house, kept }: Work, referring: Referring
   const read = readHouse(text);
   if (!read.ok) return refused(read.error);
   const { raw } = read.value;
-  const refusals = [...otherId(raw, kept.house), ...houseRefusals(raw, house, referring)];
+  const refusals = [...otherId(raw, kept.house, house), ...houseRefusals(raw, house, referring)];
   return refusals.length > 0 ? refused(refusals) : { ok: true, document: raw };
 };
 
 const readShowText = (text: string, { house, kept }: Work): Reading => {
   const read = readShow(text, house);
   if (!read.ok) return refused(read.error);
-  const refusals = otherId(read.value.raw, kept.show);
+  const refusals = otherId(read.value.raw, kept.show, house);
   return refusals.length > 0 ? refused(refusals) : { ok: true, document: read.value.raw };
 };
 
 /** The server refuses it too; here it is said before anything is sent. */
-const otherId = (raw: JsonObject, kept: Kept): readonly Refusal[] =>
+const otherId = (raw: JsonObject, kept: Kept, voice: Voice): readonly Refusal[] =>
   raw['id'] === kept.document['id']
     ? []
     : [
@@ -44,16 +46,37 @@ const otherId = (raw: JsonObject, kept: Kept): readonly Refusal[] =>
           code: 'SRV-001',
           path: 'id',
           found: JSON.stringify(raw['id']),
-          accepted: `${JSON.stringify(kept.document['id'])}, as it is kept`,
+          accepted: phrase(voice, '{id}, as it is kept', {
+            id: JSON.stringify(kept.document['id']),
+          }),
         },
       ];
 
 type TextProps = {
   readonly kept: Kept;
+  readonly of: keyof typeof SAID;
   readonly read: (text: string) => Reading;
 };
 
 const ROWS = 18;
+
+/** What is said of each text: a house and a show are named whole, for other grammars. */
+const SAID = {
+  house: {
+    label: message('Text of the house'),
+    changed: message('the house has changed since this text was taken'),
+    save: message('Read and save the house'),
+    back: message('Put the text of the house back'),
+    refused: message('the text of the house was not understood'),
+  },
+  show: {
+    label: message('Text of the show'),
+    changed: message('the show has changed since this text was taken'),
+    save: message('Read and save the show'),
+    back: message('Put the text of the show back'),
+    refused: message('the text of the show was not understood'),
+  },
+} as const;
 
 /** The text as it is being typed: what it was taken from, and what was found in it. */
 const useDraft = ({ kept, read }: TextProps) => {
@@ -85,12 +108,13 @@ const useDraft = ({ kept, read }: TextProps) => {
 };
 
 const DocumentText = (props: TextProps) => {
-  const { kept } = props;
+  const tell = useTell();
+  const said = SAID[props.of];
   const id = useId();
   const { text, refusals, isSaved, isTyped, isOlder, type, putBack, save } = useDraft(props);
   return (
     <div className="document-text">
-      <label htmlFor={id}>Text of the {kept.kind}</label>
+      <label htmlFor={id}>{tell(said.label)}</label>
       <textarea
         id={id}
         rows={ROWS}
@@ -101,26 +125,26 @@ const DocumentText = (props: TextProps) => {
         onChange={({ target }) => type(target.value)}
       />
       {isOlder ? (
-        <Notice
-          degree="caution"
-          title={`the ${kept.kind} has changed since this text was taken`}
-          isNews
-        >
-          <p>Saving it would undo that change. Copy what you need and put the text back.</p>
+        <Notice degree="caution" title={tell(said.changed)} isNews>
+          <p>
+            {tell('Saving it would undo that change. Copy what you need and put the text back.')}
+          </p>
         </Notice>
       ) : null}
       <p className="buttons">
         <button type="button" disabled={!isTyped || isOlder} onClick={save}>
-          Read and save the {kept.kind}
+          {tell(said.save)}
         </button>
         <button type="button" disabled={!isTyped} onClick={putBack}>
-          Put the text of the {kept.kind} back
+          {tell(said.back)}
         </button>
-        <span role="status">{isSaved ? 'Read without a refusal; undo brings it back.' : ''}</span>
+        <span role="status">
+          {isSaved ? tell('Read without a refusal; undo brings it back.') : ''}
+        </span>
       </p>
       {refusals.length === 0 ? null : (
-        <Notice degree="caution" title={`the text of the ${kept.kind} was not understood`} isNews>
-          <p>Nothing was saved. What must be mended:</p>
+        <Notice degree="caution" title={tell(said.refused)} isNews>
+          <p>{tell('Nothing was saved. What must be mended:')}</p>
           <RefusalsWithPlace refusals={refusals} />
         </Notice>
       )}
@@ -129,23 +153,27 @@ const DocumentText = (props: TextProps) => {
 };
 
 export const DocumentTexts = () => {
+  const tell = useTell();
   const work = useWork();
   const { referring } = useHouseEditing();
   const id = useId();
   return (
     <section aria-labelledby={id}>
-      <h2 id={id}>Documents as text</h2>
+      <h2 id={id}>{tell('Documents as text')}</h2>
       <p className="quiet">
-        Limits and masses go in as this house knows them, with their basis and source. A wrong limit
-        is believed by every check: let a second competent person read it.
+        {tell(
+          'Limits and masses go in as this house knows them, with their basis and source. A ' +
+            'wrong limit is believed by every check: let a second competent person read it.',
+        )}
       </p>
       <details>
-        <summary>House and show as text</summary>
+        <summary>{tell('House and show as text')}</summary>
         <DocumentText
           kept={work.kept.house}
+          of="house"
           read={(text) => readHouseText(text, work, referring)}
         />
-        <DocumentText kept={work.kept.show} read={(text) => readShowText(text, work)} />
+        <DocumentText kept={work.kept.show} of="show" read={(text) => readShowText(text, work)} />
       </details>
     </section>
   );

@@ -1,4 +1,6 @@
 import type { Gallery, House, Known } from '#house';
+import { phrase } from '#texts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { knownWords } from './known-words.ts';
 import { RuledTable } from './ruled-table.tsx';
@@ -11,8 +13,14 @@ const cellsOf = (gallery: Gallery, house: House): readonly string[] => {
   return [
     gallery.name,
     length(gallery.floor),
-    `${length(gallery.reachLow)} to ${length(gallery.reachHigh)}`,
-    `${length(gallery.length)} by ${length(gallery.width)}`,
+    phrase(house, '{low} to {high}', {
+      low: length(gallery.reachLow),
+      high: length(gallery.reachHigh),
+    }),
+    phrase(house, '{length} by {width}', {
+      length: length(gallery.length),
+      width: length(gallery.width),
+    }),
     floor.value,
     line.value,
     knownWords(gallery.coursesAllowed, house, { kind: 'count' }).value,
@@ -24,23 +32,24 @@ const cellsOf = (gallery: Gallery, house: House): readonly string[] => {
 };
 
 export const Galleries = () => {
+  const tell = useTell();
   const { house } = useWork();
   return (
     <RuledTable
-      title="Galleries"
+      title={tell('Galleries')}
       columns={[
-        { head: 'gallery' },
-        { head: 'floor at', isNumber: true },
-        { head: 'reach above it', isNumber: true },
-        { head: 'length by width', isNumber: true },
-        { head: 'floor carries', isNumber: true },
-        { head: 'along its length', isNumber: true },
-        { head: 'courses', isNumber: true },
-        { head: 'people and tools', isNumber: true },
-        { head: 'limit known by' },
+        { head: tell('gallery') },
+        { head: tell('floor at'), isNumber: true },
+        { head: tell('reach above it'), isNumber: true },
+        { head: tell('length by width'), isNumber: true },
+        { head: tell('floor carries'), isNumber: true },
+        { head: tell('along its length'), isNumber: true },
+        { head: tell('courses'), isNumber: true },
+        { head: tell('people and tools'), isNumber: true },
+        { head: tell('limit known by') },
       ]}
       rows={house.galleries.map((each) => ({ key: each.id, cells: cellsOf(each, house) }))}
-      empty="No gallery is described yet: nobody can be said to reach a brick."
+      empty={tell('No gallery is described yet: nobody can be said to reach a brick.')}
     />
   );
 };

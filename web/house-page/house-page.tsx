@@ -1,10 +1,10 @@
 /** The house as it is known: each limit with its source, what is unknown, and which house it is. */
 import type { ReactNode } from 'react';
-import { tradeWord } from '#drawings';
-import { inHouseWords } from '#sheets';
+import { message } from '#texts';
 import { Link } from '../address/link.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import type { Databases } from '../keeping/server.ts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { Battens } from './battens.tsx';
 import { BrickKinds } from './brick-kinds.tsx';
@@ -24,57 +24,60 @@ type EnterProps = {
 
 /** What is read here is typed into its part of the form. */
 const Enter = ({ part, words, children }: EnterProps) => {
-  const { house } = useWork();
+  const tell = useTell();
   return (
     <div className="house-entered">
       {children}
       <Link to={{ kind: 'house', part: 'enter', at: null, inside: part }}>
-        Enter or change: {inHouseWords(words, house)}
+        {tell('Enter or change: {what}', { what: tell(words) })}
       </Link>
     </div>
   );
 };
 
 export const HousePage = ({ databases }: { readonly databases: Databases }) => {
+  const tell = useTell();
   const { house } = useWork();
-  const units = house.units === 'customary' ? 'feet and pounds' : 'metres and kilograms';
+  const units =
+    house.units === 'customary' ? tell('feet and pounds') : tell('metres and kilograms');
+  const names = { units, words: house.words, count: house.lineSets.length };
   return (
     <>
       <div className="page-head">
         <p className="quiet">
-          {units}, {house.words} trade words, {tradeWord(house, 'arbor')}s at{' '}
-          {house.stage.operatingSide === 'stageRight' ? 'stage right' : 'stage left'},{' '}
-          {house.lineSets.length} {tradeWord(house, 'set')}s
+          {house.stage.operatingSide === 'stageRight'
+            ? tell('{units}, {words} trade words, arbors at stage right, {count} sets', names)
+            : tell('{units}, {words} trade words, arbors at stage left, {count} sets', names)}
         </p>
       </div>
       <div className="house-page">
         <DatabaseStep databases={databases} />
         <Unknowns />
-        <Enter part="rules" words="rules">
+        <Enter part="rules" words={message('rules')}>
           <RuleTable />
         </Enter>
-        <Enter part="stage" words="stage">
+        <Enter part="stage" words={message('stage')}>
           <StageTable />
         </Enter>
-        <Enter part="bricks" words="bricks">
+        <Enter part="bricks" words={message('bricks')}>
           <BrickKinds />
         </Enter>
-        <Enter part="galleries" words="galleries and rails">
+        <Enter part="galleries" words={message('galleries and rails')}>
           <Galleries />
         </Enter>
-        <Enter part="sets" words="line sets">
+        <Enter part="sets" words={message('line sets')}>
           <SetTypes />
         </Enter>
-        <Enter part="kinds" words="kinds of set">
+        <Enter part="kinds" words={message('kinds of set')}>
           <Battens />
           <LiftLines />
         </Enter>
-        <Enter part="beams" words="beam and loft wells">
+        <Enter part="beams" words={message('beam and loft wells')}>
           <LoftWells />
         </Enter>
         <DocumentTexts />
       </div>
-      <TitleBlock drawing="House, its limits" scale="no drawing" />
+      <TitleBlock drawing={tell('House, its limits')} scale={tell('no drawing')} />
     </>
   );
 };

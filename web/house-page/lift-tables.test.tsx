@@ -25,7 +25,7 @@ const plain = (cell: string): string =>
 const rowsOf = (table: ReactNode, house: House): ReadonlyMap<string, readonly string[]> => {
   const work = { house } as unknown as Work;
   const markup = renderToStaticMarkup(<WorkContext value={work}>{table}</WorkContext>);
-  const rows = [...markup.matchAll(/<tr>(.*?)<\/tr>/gs)].map(([, row = '']) =>
+  const rows = [...markup.matchAll(/<tr[^>]*>(.*?)<\/tr>/gs)].map(([, row = '']) =>
     [...row.matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/gs)].map(([, cell = '']) => plain(cell)),
   );
   return new Map(rows.map(([head = '', ...cells]) => [head, cells]));

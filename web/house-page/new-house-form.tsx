@@ -1,6 +1,8 @@
 /** What a house must be asked before it begins: either answer would be a guess. */
 import { type FormEvent, useId, useState } from 'react';
+import { message, phrase, type Voice } from '#texts';
 import type { NewHouse } from '../keeping/server.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 
 type ChoiceProps<T extends string> = {
   readonly legend: string;
@@ -10,6 +12,8 @@ type ChoiceProps<T extends string> = {
 };
 
 const Choice = <T extends string>({ legend, chosen, choices, onChoose }: ChoiceProps<T>) => {
+  // The trade words of both countries stand beside one another, and none is turned.
+  const both: Voice = { ...useVoice(), words: 'US' };
   const name = useId();
   return (
     <fieldset>
@@ -23,7 +27,7 @@ const Choice = <T extends string>({ legend, chosen, choices, onChoose }: ChoiceP
             checked={chosen === value}
             onChange={() => onChoose(value)}
           />
-          {words}
+          {phrase(both, words)}
         </label>
       ))}
     </fieldset>
@@ -31,8 +35,8 @@ const Choice = <T extends string>({ legend, chosen, choices, onChoose }: ChoiceP
 };
 
 const UNITS = [
-  ['customary', 'feet and pounds'],
-  ['metric', 'metres and kilograms'],
+  ['customary', message('feet and pounds')],
+  ['metric', message('metres and kilograms')],
 ] as const;
 
 const WORDS = [
@@ -41,18 +45,23 @@ const WORDS = [
 ] as const;
 
 const SIDES = [
-  ['stageRight', 'stage right'],
-  ['stageLeft', 'stage left'],
+  ['stageRight', message('stage right')],
+  ['stageLeft', message('stage left')],
 ] as const;
 
-const missingWords = ({ name, units, words, operatingSide }: Partial<NewHouse>): string => {
+const missingWords = (
+  { name, units, words, operatingSide }: Partial<NewHouse>,
+  voice: Voice,
+): string => {
   const missing = [
-    ...((name ?? '').trim() === '' ? ['its name'] : []),
-    ...(units === undefined ? ['its units'] : []),
-    ...(words === undefined ? ['its trade words'] : []),
-    ...(operatingSide === undefined ? ['its operating side'] : []),
+    ...((name ?? '').trim() === '' ? [phrase(voice, 'its name')] : []),
+    ...(units === undefined ? [phrase(voice, 'its units')] : []),
+    ...(words === undefined ? [phrase(voice, 'its trade words')] : []),
+    ...(operatingSide === undefined ? [phrase(voice, 'its operating side')] : []),
   ];
-  return missing.length === 0 ? '' : `Still to say: ${missing.join(', ')}.`;
+  return missing.length === 0
+    ? ''
+    : phrase(voice, 'Still to say: {missing}.', { missing: missing.join(', ') });
 };
 
 type FormProps = {
@@ -63,9 +72,11 @@ type FormProps = {
 };
 
 export const NewHouseForm = ({ act, isTaking, onBegin }: FormProps) => {
+  const tell = useTell();
+  const voice = useVoice();
   const id = useId();
   const [asked, setAsked] = useState<Partial<NewHouse>>({});
-  const missing = missingWords(asked);
+  const missing = missingWords(asked, voice);
   const begin = (event: FormEvent): void => {
     event.preventDefault();
     const { name, units, words, operatingSide } = asked;
@@ -76,7 +87,7 @@ export const NewHouseForm = ({ act, isTaking, onBegin }: FormProps) => {
   return (
     <form className="new-house" onSubmit={begin}>
       <div>
-        <label htmlFor={id}>Name of the house</label>
+        <label htmlFor={id}>{tell('Name of the house')}</label>
         <input
           id={id}
           value={asked.name ?? ''}
@@ -86,19 +97,19 @@ export const NewHouseForm = ({ act, isTaking, onBegin }: FormProps) => {
         />
       </div>
       <Choice
-        legend="Units"
+        legend={tell('Units')}
         chosen={asked.units}
         choices={UNITS}
         onChoose={(units) => setAsked({ ...asked, units })}
       />
       <Choice
-        legend="Trade words"
+        legend={tell('Trade words')}
         chosen={asked.words}
         choices={WORDS}
         onChoose={(words) => setAsked({ ...asked, words })}
       />
       <Choice
-        legend="Operating side"
+        legend={tell('Operating side')}
         chosen={asked.operatingSide}
         choices={SIDES}
         onChoose={(operatingSide) => setAsked({ ...asked, operatingSide })}

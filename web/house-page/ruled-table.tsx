@@ -1,5 +1,7 @@
-/** A ruled table that scrolls in its own box where the screen is narrow. */
+/** A ruled table; on a phone each row is a block, with the label of a column in its cell. */
 import { type ReactNode, useId } from 'react';
+import { FOLDED } from '../frame/folded-roles.ts';
+import { useTell } from '../language/use-tell.ts';
 
 export type RuledColumn = { readonly head: string; readonly isNumber?: boolean };
 
@@ -19,14 +21,19 @@ type TableProps = {
 };
 
 const Row = ({ cells, columns }: Pick<TableProps, 'columns'> & Pick<RuledRow, 'cells'>) => (
-  <tr>
+  <tr {...FOLDED.row}>
     {columns.map(({ head, isNumber = false }, index) =>
       index === 0 ? (
-        <th key={head} scope="row">
+        <th {...FOLDED.rowHead} key={head} scope="row">
           {cells[index]}
         </th>
       ) : (
-        <td key={head} className={isNumber ? 'number' : undefined}>
+        <td
+          {...FOLDED.cell}
+          key={head}
+          data-label={head}
+          className={isNumber ? 'number' : columns.length === 2 ? 'whole' : undefined}
+        >
           {cells[index]}
         </td>
       ),
@@ -35,7 +42,9 @@ const Row = ({ cells, columns }: Pick<TableProps, 'columns'> & Pick<RuledRow, 'c
 );
 
 export const RuledTable = ({ title, note, columns, rows, empty }: TableProps) => {
+  const tell = useTell();
   const id = useId();
+  const name = tell('{title}, table', { title });
   return (
     <section aria-labelledby={id}>
       <h2 id={id}>{title}</h2>
@@ -44,18 +53,26 @@ export const RuledTable = ({ title, note, columns, rows, empty }: TableProps) =>
         <p className="empty-words">{empty}</p>
       ) : (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys
-        <section className="wide house-table" aria-label={`${title}, table`} tabIndex={0}>
-          <table className="plain">
-            <thead>
-              <tr>
+        <section className="wide house-table" aria-label={name} tabIndex={0}>
+          <table
+            {...FOLDED.table}
+            className={columns.length === 4 ? 'plain folds by-three' : 'plain folds'}
+          >
+            <thead {...FOLDED.rows}>
+              <tr {...FOLDED.row}>
                 {columns.map(({ head, isNumber = false }) => (
-                  <th key={head} scope="col" className={isNumber ? 'number' : undefined}>
+                  <th
+                    {...FOLDED.columnHead}
+                    key={head}
+                    scope="col"
+                    className={isNumber ? 'number' : undefined}
+                  >
                     {head}
                   </th>
                 ))}
               </tr>
             </thead>
-            <tbody>
+            <tbody {...FOLDED.rows}>
               {rows.map(({ key, cells }) => (
                 <Row key={key} cells={cells} columns={columns} />
               ))}

@@ -1,16 +1,18 @@
 /** The line sets by type: what they share, and where they differ from one another. */
 import { tradeWord } from '#drawings';
 import { type House, type Known, type LineSet, purchaseOf } from '#house';
+import { phrase } from '#texts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { byType, shared } from './by-type.ts';
 import { knownWords } from './known-words.ts';
 import { RuledTable } from './ruled-table.tsx';
 
 const suspensionWords = (house: House): Readonly<Record<LineSet['suspension'], string>> => ({
-  singlePurchase: 'single purchase',
-  doublePurchase: 'double purchase',
-  motor: 'motor',
-  hemp: 'hemp',
+  singlePurchase: phrase(house, 'single purchase'),
+  doublePurchase: phrase(house, 'double purchase'),
+  motor: phrase(house, 'motor'),
+  hemp: phrase(house, 'hemp'),
   deadHung: tradeWord(house, 'deadHung'),
 });
 
@@ -22,14 +24,18 @@ const limitOf = (known: Known<number>, house: House, kind: 'mass' | 'force'): st
 
 const travelWords = ({ suspension, lowStop, highStop }: LineSet, house: House): string =>
   suspension === 'deadHung'
-    ? 'does not travel'
-    : `${lengthOf(lowStop.height, house)} to ${lengthOf(highStop.height, house)}`;
+    ? phrase(house, 'does not travel')
+    : phrase(house, '{low} to {high}', {
+        low: lengthOf(lowStop.height, house),
+        high: lengthOf(highStop.height, house),
+      });
 
 const arborWords = ({ suspension, arbor }: LineSet, house: House): string => {
-  if (purchaseOf(suspension) === null) return `no ${tradeWord(house, 'arbor')}`;
-  if (arbor === null) return 'unknown';
+  if (purchaseOf(suspension) === null) return phrase(house, 'no arbor');
+  if (arbor === null) return phrase(house, 'unknown');
   const rod = lengthOf(arbor.usableRod, house);
-  return `rod ${rod}, at most ${limitOf(arbor.massLimit, house, 'mass')}`;
+  const mass = limitOf(arbor.massLimit, house, 'mass');
+  return phrase(house, 'rod {rod}, at most {mass}', { rod, mass });
 };
 
 /** Basis and source of the live limit, the one that a show meets first. */
@@ -42,7 +48,9 @@ const cellsOf = (type: string, sets: readonly LineSet[], house: House): readonly
   type,
   sets.map(({ id }) => id).join(', '),
   shared(sets, ({ suspension }) => suspensionWords(house)[suspension]),
-  shared(sets, ({ lineXs }) => (lineXs === null ? 'unknown' : String(lineXs.length))),
+  shared(sets, ({ lineXs }) =>
+    lineXs === null ? phrase(house, 'unknown') : String(lineXs.length),
+  ),
   shared(sets, (set) => travelWords(set, house)),
   shared(sets, ({ liveLimit }) => limitOf(liveLimit, house, 'mass')),
   shared(sets, ({ lineLimit }) => limitOf(lineLimit, house, 'force')),
@@ -51,27 +59,27 @@ const cellsOf = (type: string, sets: readonly LineSet[], house: House): readonly
 ];
 
 export const SetTypes = () => {
+  const tell = useTell();
   const { house } = useWork();
-  const set = tradeWord(house, 'lineSet');
   return (
     <RuledTable
-      title={`${set.charAt(0).toUpperCase()}${set.slice(1)}s by type`}
+      title={tell('Line sets by type')}
       columns={[
-        { head: 'type' },
-        { head: 'sets' },
-        { head: 'carried by' },
-        { head: 'lines', isNumber: true },
-        { head: `${tradeWord(house, 'batten')} travels`, isNumber: true },
-        { head: 'live limit', isNumber: true },
-        { head: 'each line', isNumber: true },
+        { head: tell('type') },
+        { head: tell('sets') },
+        { head: tell('carried by') },
+        { head: tell('lines'), isNumber: true },
+        { head: tell('batten travels'), isNumber: true },
+        { head: tell('live limit'), isNumber: true },
+        { head: tell('each line'), isNumber: true },
         { head: tradeWord(house, 'arbor') },
-        { head: 'live limit known by' },
+        { head: tell('live limit known by') },
       ]}
       rows={[...byType(house.lineSets)].map(([type, sets]) => ({
         key: type,
         cells: cellsOf(type, sets, house),
       }))}
-      empty={`No ${set} is described yet: nothing can be hung.`}
+      empty={tell('No line set is described yet: nothing can be hung.')}
     />
   );
 };

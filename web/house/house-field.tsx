@@ -2,6 +2,7 @@
 import { type ReactNode, useId, useRef } from 'react';
 import type { Drawing, FieldPlace, FieldScale, FieldSize, FieldView } from '#drawings';
 import { DrawingView } from '../drawing/drawing-view.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { farther, nearer, useHands, useView } from './use-field-view.ts';
 
 export type FieldParts = {
@@ -23,6 +24,7 @@ type FieldProps = {
 };
 
 export const HouseField = ({ size, whole, wider, draw, onTouch, children }: FieldProps) => {
+  const tell = useTell();
   const { view, isWhole, show } = useView(whole, size);
   const parts = draw(view);
   const ref = useRef<HTMLDivElement>(null);
@@ -32,13 +34,13 @@ export const HouseField = ({ size, whole, wider, draw, onTouch, children }: Fiel
     <div className="house-field">
       <div className="field-tools">
         <button type="button" onClick={() => show(nearer(view))}>
-          Nearer
+          {tell('Nearer')}
         </button>
         <button type="button" disabled={isWhole} onClick={() => show(farther(view))}>
-          Farther
+          {tell('Farther')}
         </button>
         <button type="button" disabled={isWhole} onClick={() => show(null)}>
-          Whole stage
+          {tell('Whole stage')}
         </button>
         {wider === undefined ? null : (
           <button type="button" onClick={() => show(wider.view)}>
@@ -61,7 +63,7 @@ export const HouseField = ({ size, whole, wider, draw, onTouch, children }: Fiel
           // biome-ignore lint/a11y/noNoninteractiveTabindex: arrows move the house under it
           tabIndex={0}
           className={isWhole ? 'field whole' : 'field'}
-          aria-label="Drawing of the house"
+          aria-label={tell('Drawing of the house')}
           aria-describedby={keys}
           {...hands}
         >
@@ -72,8 +74,10 @@ export const HouseField = ({ size, whole, wider, draw, onTouch, children }: Fiel
         )}
       </div>
       <p id={keys} className="quiet field-keys">
-        Touch a set to take it in hand. Drag to move; two fingers, or a wheel once the drawing is in
-        hand, come nearer. Keys: arrows, + and −, 0 for the whole.
+        {tell(
+          'Touch a set to take it in hand. Drag to move; two fingers, or a wheel once the ' +
+            'drawing is in hand, come nearer. Keys: arrows, + and −, 0 for the whole.',
+        )}
       </p>
     </div>
   );

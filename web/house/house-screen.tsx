@@ -1,12 +1,13 @@
 /** The house: its section and plan at a moment, and its limits with their sources. */
 import { lazy, Suspense } from 'react';
-import { tradeWord } from '#drawings';
+import { message } from '#texts';
 import type { HousePart, Place } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { HousePage } from '../house-page/house-page.tsx';
 import type { Databases } from '../keeping/server.ts';
+import { useTell } from '../language/use-tell.ts';
 import { PlannedFrame } from '../order/planned-frame.tsx';
 import { useWork } from '../reckoning/use-work.ts';
 import { MomentBar } from './moment-bar.tsx';
@@ -32,11 +33,11 @@ export type HouseScreenProps = {
 };
 
 const PARTS: readonly (readonly [HousePart, string])[] = [
-  ['section', 'Section'],
-  ['plan', 'Plan'],
-  ['limits', 'Limits'],
-  ['enter', 'Enter'],
-  ['found', 'As found'],
+  ['section', message('Section')],
+  ['plan', message('Plan')],
+  ['limits', message('Limits')],
+  ['enter', message('Enter')],
+  ['found', message('As found')],
 ];
 
 const isDrawing = (part: HousePart): boolean => part === 'section' || part === 'plan';
@@ -44,18 +45,19 @@ const isDrawing = (part: HousePart): boolean => part === 'section' || part === '
 export const HouseScreen = (props: HouseScreenProps) => {
   const { place, databases } = props;
   const { house } = useWork();
+  const tell = useTell();
   return (
     <>
       <div className="house-head">
         <h1>{house.name}</h1>
-        <nav aria-label="Of the house" className="house-parts">
+        <nav aria-label={tell('Of the house')} className="house-parts">
           {PARTS.map(([part, words]) => (
             <Link
               key={part}
               to={{ kind: 'house', part, at: isDrawing(part) ? place.at : null }}
               isHere={part === place.part}
             >
-              {words}
+              {tell(words)}
             </Link>
           ))}
         </nav>
@@ -63,7 +65,7 @@ export const HouseScreen = (props: HouseScreenProps) => {
       {isDrawing(place.part) ? (
         <Drawings {...props} />
       ) : (
-        <Suspense fallback={<p className="empty-words">Fetching this screen …</p>}>
+        <Suspense fallback={<p className="empty-words">{tell('Fetching this screen …')}</p>}>
           {place.part === 'enter' ? (
             <HouseEntry place={place} />
           ) : place.part === 'found' ? (
@@ -79,14 +81,20 @@ export const HouseScreen = (props: HouseScreenProps) => {
 
 const Drawings = (props: HouseScreenProps) => {
   const { place } = props;
+  const tell = useTell();
   const choice = readMoment(place.at);
   if (choice === null) {
     return (
-      <Notice degree="caution" title="the address names no moment of this house">
+      <Notice degree="caution" title={tell('the address names no moment of this house')}>
         <p>
-          Found {place.at}. Accepted: trim and its name, cue and how many are done, or a step of an
-          order.{' '}
-          <Link to={{ kind: 'house', part: place.part, at: null }}>Show the house as recorded</Link>
+          {tell(
+            'Found {found}. Accepted: trim and its name, cue and how many are done, or a step of ' +
+              'an order.',
+            { found: place.at ?? '' },
+          )}{' '}
+          <Link to={{ kind: 'house', part: place.part, at: null }}>
+            {tell('Show the house as recorded')}
+          </Link>
         </p>
       </Notice>
     );
@@ -116,8 +124,9 @@ const Shown = ({
   setInHand,
   onTake,
 }: Of<MomentChoice> & { readonly answer: MomentAnswer }) => {
-  const { house } = useWork();
-  const name = place.part === 'plan' ? 'Plan, upstage up' : 'Section, looking to stage right';
+  const tell = useTell();
+  const name =
+    place.part === 'plan' ? tell('Plan, upstage up') : tell('Section, looking to stage right');
   return (
     <>
       <MomentBar part={place.part} choice={choice} />
@@ -137,13 +146,16 @@ const Shown = ({
           {answer.waiting}
         </p>
       ) : (
-        <Notice degree="caution" title="there is no such moment">
+        <Notice degree="caution" title={tell('there is no such moment')}>
           <p>{answer.missing}</p>
         </Notice>
       )}
       <TitleBlock
-        drawing={`${name}, ${'moment' in answer ? answer.words : 'not there'}`}
-        scale={`a bar below the drawing; heights above the ${tradeWord(house, 'deck')}`}
+        drawing={tell('{name}, {moment}', {
+          name,
+          moment: 'moment' in answer ? answer.words : tell('not there'),
+        })}
+        scale={tell('a bar below the drawing; heights above the deck')}
       />
     </>
   );
@@ -156,15 +168,16 @@ type AsSheetProps = { readonly part: HousePart; readonly choice: MomentChoice };
  * as a file for programs that draw, of any moment.
  */
 const AsSheet = ({ part, choice }: AsSheetProps) => {
+  const tell = useTell();
   const at = sheetMoment(choice, useWork().show);
   return (
     <p className="as-sheet buttons">
       {at === null ? null : (
         <Link to={{ kind: 'sheets', sheet: `${part}/${at}` }}>
-          This drawing as a sheet to print
+          {tell('This drawing as a sheet to print')}
         </Link>
       )}
-      <Link to={{ kind: 'takeOut', at: writeMoment(choice) }}>as SVG or DXF</Link>
+      <Link to={{ kind: 'takeOut', at: writeMoment(choice) }}>{tell('as SVG or DXF')}</Link>
     </p>
   );
 };

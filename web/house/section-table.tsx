@@ -2,23 +2,25 @@
 import { type HouseMoment, lowestOf } from '#assessment';
 import { tradeWord, upstageOf } from '#drawings';
 import { Link } from '../address/link.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { lengthWords } from './length-words.ts';
 
 export const SectionTable = ({ moment }: { readonly moment: HouseMoment }) => {
+  const tell = useTell();
   const { house, sets } = useWork();
   return (
     <details className="section-table">
-      <summary>The same as a table</summary>
+      <summary>{tell('The same as a table')}</summary>
       <div className="house-table">
         <table className="plain">
           <thead>
             <tr>
               <th scope="col">{tradeWord(house, 'set')}</th>
-              <th scope="col">hangs there</th>
-              <th scope="col">upstage of the {tradeWord(house, 'plasterLine')}</th>
-              <th scope="col">{tradeWord(house, 'batten')} at</th>
-              <th scope="col">lowest point at</th>
+              <th scope="col">{tell('hangs there')}</th>
+              <th scope="col">{tell('upstage of the plaster line')}</th>
+              <th scope="col">{tell('batten at')}</th>
+              <th scope="col">{tell('lowest point at')}</th>
             </tr>
           </thead>
           <tbody>
@@ -32,14 +34,16 @@ export const SectionTable = ({ moment }: { readonly moment: HouseMoment }) => {
                   </th>
                   <td>
                     {now === undefined || now.items === null
-                      ? 'unknown'
+                      ? tell('unknown')
                       : isEmpty
-                        ? 'nothing'
-                        : (set.hang?.name ?? 'not in the show')}
+                        ? tell('nothing')
+                        : (set.hang?.name ?? tell('not in the show'))}
                   </td>
                   <td>{lengthWords(upstageOf(set), house)}</td>
                   <td>{lengthWords(now?.heightM ?? null, house)}</td>
-                  <td>{now === undefined ? 'unknown' : lengthWords(lowestOf(set, now), house)}</td>
+                  <td>
+                    {now === undefined ? tell('unknown') : lengthWords(lowestOf(set, now), house)}
+                  </td>
                 </tr>
               );
             })}

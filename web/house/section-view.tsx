@@ -7,15 +7,16 @@ import {
   sectionParts,
   sectionStrips,
   sectionWithEyes,
-  tradeWord,
   wholeSection,
 } from '#drawings';
 import { useWidth } from '../drawing/use-width.ts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { HouseField } from './house-field.tsx';
 import { fieldSize, LEAST_WIDTH, letterFor, nearestSet, type ViewProps } from './view-size.ts';
 
 export const SectionView = ({ moment, setInHand, onTake }: ViewProps) => {
+  const tell = useTell();
   const { house, sets } = useWork();
   const [box, room] = useWidth<HTMLDivElement>();
   const [arbors, setArbors] = useState(false);
@@ -55,7 +56,7 @@ export const SectionView = ({ moment, setInHand, onTake }: ViewProps) => {
           whole={whole}
           {...(house.eyes.length === 0
             ? {}
-            : { wider: { words: 'With the seats', view: sectionWithEyes(house) } })}
+            : { wider: { words: tell('With the seats'), view: sectionWithEyes(house) } })}
           draw={draw}
           onTouch={touch}
         >
@@ -65,7 +66,7 @@ export const SectionView = ({ moment, setInHand, onTake }: ViewProps) => {
               checked={arbors}
               onChange={({ target }) => setArbors(target.checked)}
             />
-            {tradeWord(house, 'arbor')}s beyond
+            {tell('arbors beyond')}
           </label>
         </HouseField>
       )}

@@ -1,5 +1,6 @@
 /** What hangs on one set, item by item, typed in like a sheet. */
 
+import { memo } from 'react';
 import type { Basis, House } from '#house';
 import { sayMeasure } from '#sheets';
 import { ITEM_KINDS, type ItemKind } from '#show';
@@ -105,7 +106,10 @@ const Mass = ({ parts, takeoff }: { parts: RowParts; takeoff: ItemTakeoff | unde
   );
 };
 
-const ItemRow = ({ parts, takeoff }: { parts: RowParts; takeoff: ItemTakeoff | undefined }) => {
+type ItemProps = RowParts & { readonly takeoff: ItemTakeoff | undefined };
+
+/** Drawn again only where its own item changed: one with a mass of its own needs no take-off. */
+const ItemRow = memo(({ takeoff, ...parts }: ItemProps) => {
   const tell = useTell();
   const voice = useVoice();
   const editing = useEditing();
@@ -162,7 +166,8 @@ const ItemRow = ({ parts, takeoff }: { parts: RowParts; takeoff: ItemTakeoff | u
       </td>
     </tr>
   );
-};
+});
+ItemRow.displayName = 'ItemRow';
 
 const PartRow = ({ parts, field }: { parts: RowParts; field: TakeoffField }) => {
   const { house } = parts;
@@ -244,6 +249,7 @@ const ItemHeads = () => {
 
 export const ItemsTable = ({ each, house, given }: ItemsProps) => {
   const tell = useTell();
+  const voice = useVoice();
   const items = isList(each.written?.['items']) ? each.written['items'] : [];
   const hangGiven = at(each.written ?? undefined, ['given', 'basis']);
   const basis = typeof hangGiven === 'string' ? (hangGiven as Basis) : given;
@@ -264,10 +270,10 @@ export const ItemsTable = ({ each, house, given }: ItemsProps) => {
             return [
               <ItemRow
                 key={`item ${String(item['id'])}`}
-                parts={parts}
-                takeoff={each.set.takeoffs[index]}
+                {...parts}
+                takeoff={isByMass(item) ? undefined : each.set.takeoffs[index]}
               />,
-              ...takeoffFields(item).map((field) => (
+              ...takeoffFields(item, voice).map((field) => (
                 <PartRow
                   key={`${String(item['id'])} ${field.path.join('.')}`}
                   parts={parts}

@@ -15,6 +15,7 @@ import type { Step } from '#state';
 import type { OrderStartName } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { Notice } from '../frame/notice.tsx';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { ByHand } from './by-hand.tsx';
@@ -33,18 +34,21 @@ type ViewProps = {
 };
 
 export const AnswerView = ({ each, from, answer }: ViewProps) => {
+  const tell = useTell();
   const { house } = useWork();
   if (answer === null) {
     return (
-      <PlannedFrame word="PLANNED" title="Not found yet">
-        <p className="empty-words">The steps are drawn here as soon as an order is found.</p>
+      <PlannedFrame word="PLANNED" title={tell('Not found yet')}>
+        <p className="empty-words">
+          {tell('The steps are drawn here as soon as an order is found.')}
+        </p>
       </PlannedFrame>
     );
   }
   if ('refusals' in answer) {
     return (
       <div className="order-none">
-        <Notice degree="caution" title="no order of work can be asked for">
+        <Notice degree="caution" title={tell('no order of work can be asked for')}>
           {sayWhyNoOrder(answer, house).map((words) => (
             <p key={words} className="order-none-words">
               {words.charAt(0).toUpperCase() + words.slice(1)}
@@ -88,6 +92,7 @@ const useBoth = ({ each, worked }: WorkedProps) => {
 };
 
 const Worked = (props: WorkedProps) => {
+  const tell = useTell();
   const { each, from, worked } = props;
   const { house } = useWork();
   const { order, plan } = worked;
@@ -99,11 +104,16 @@ const Worked = (props: WorkedProps) => {
       <Wanting from={from} worked={worked} />
       <PlannedFrame
         word="PLANNED"
-        title={'found' in plan ? 'Found order' : 'Where the work would begin'}
-        note={'found' in plan ? `Order ${orderCode(order)}. ${checkedWords(order, house)}` : null}
+        title={'found' in plan ? tell('Found order') : tell('Where the work would begin')}
+        note={
+          'found' in plan
+            ? tell('Order {orderCode}. ', { orderCode: orderCode(order) }) +
+              checkedWords(order, house)
+            : null
+        }
       >
         <Strip
-          name="Steps of the found order"
+          name={tell('Steps of the found order')}
           moments={found}
           thicker={thicker}
           isWorked={isGood}
@@ -117,9 +127,9 @@ const Worked = (props: WorkedProps) => {
           >
             {hand === null
               ? 'found' in plan
-                ? 'Change by hand'
-                : 'Try one by hand'
-              : 'Put the changed one away'}
+                ? tell('Change by hand')
+                : tell('Try one by hand')
+              : tell('Put the changed one away')}
           </button>
         </Actions>
       </PlannedFrame>
@@ -143,6 +153,7 @@ const Worked = (props: WorkedProps) => {
 
 /** Large, since it is what the person came to know. */
 const WhyNone = ({ worked }: { readonly worked: WorkedOrder }) => {
+  const tell = useTell();
   const { house } = useWork();
   const [first, ...others] = sayWhyNoOrder(worked, house);
   if ('found' in worked.plan && isAccepted(worked.order)) {
@@ -153,7 +164,7 @@ const WhyNone = ({ worked }: { readonly worked: WorkedOrder }) => {
     <div className="order-none">
       <Notice
         degree={isRefused ? 'danger' : 'caution'}
-        title={isRefused ? 'not to be used' : 'no order of work'}
+        title={isRefused ? tell('not to be used') : tell('no order of work')}
       >
         <p className="order-none-words">{first}</p>
         {others.map((words) => (
@@ -168,6 +179,7 @@ const WhyNone = ({ worked }: { readonly worked: WorkedOrder }) => {
 
 /** What an order that exists still wants before anybody works by it. */
 const Wanting = ({ from, worked }: Pick<ViewProps, 'from'> & { readonly worked: WorkedOrder }) => {
+  const tell = useTell();
   const { order, plan, question } = worked;
   const { house } = useWork();
   const written = order.assumed.find(({ is }) => is === 'massesAsWritten');
@@ -177,12 +189,12 @@ const Wanting = ({ from, worked }: Pick<ViewProps, 'from'> & { readonly worked: 
   return (
     <div className="order-cautions">
       {written === undefined || !('found' in plan) ? null : (
-        <Notice degree="caution" title="weigh or pull-test first">
+        <Notice degree="caution" title={tell('weigh or pull-test first')}>
           <p>{sayAssumption(written, house)}</p>
         </Notice>
       )}
       {needed === undefined ? null : (
-        <Notice degree="caution" title="have it ready before the first step">
+        <Notice degree="caution" title={tell('have it ready before the first step')}>
           <p>{needed}</p>
           {weighed === undefined ? null : <p>{sayAssumption(weighed, house)}</p>}
           <p>{wish}</p>
@@ -190,9 +202,9 @@ const Wanting = ({ from, worked }: Pick<ViewProps, 'from'> & { readonly worked: 
           {from === 'recorded' ? null : (
             <p>
               <Link to={{ kind: 'sheets', sheet: `permit/${order.set}` }}>
-                Its out-of-balance permit
+                {tell('Its out-of-balance permit')}
               </Link>
-              , read and signed before it.
+              {tell(', read and signed before it.')}
             </p>
           )}
         </Notice>
@@ -208,6 +220,7 @@ type ActionsProps = WorkedProps & {
 
 /** The sheet is made for the strike of a set as planned, and from an accepted order alone. */
 const Actions = ({ each, from, worked, moments, children }: ActionsProps) => {
+  const tell = useTell();
   const { order, plan } = worked;
   const isPrinted = 'found' in plan && isAccepted(order) && order.steps.length > 0;
   const hasSheet = order.job === 'strike' && from === 'planned';
@@ -219,7 +232,7 @@ const Actions = ({ each, from, worked, moments, children }: ActionsProps) => {
             to={{ kind: 'sheets', sheet: `strike-sheet/${each.id}` }}
             className="button primary"
           >
-            Print strike sheet
+            {tell('Print strike sheet')}
           </Link>
         ) : null}
         {moments.length < 2 ? null : (
@@ -227,7 +240,7 @@ const Actions = ({ each, from, worked, moments, children }: ActionsProps) => {
             to={{ kind: 'house', part: 'section', at: `order:${each.id}:${order.job}:${from}:0` }}
             className="button"
           >
-            Step by step in the section
+            {tell('Step by step in the section')}
           </Link>
         )}
         {children}
@@ -235,8 +248,8 @@ const Actions = ({ each, from, worked, moments, children }: ActionsProps) => {
       {isPrinted && !hasSheet ? <WhereElse order={order} /> : null}
       {moments.length < 2 ? null : (
         <details>
-          <summary>The order as a table</summary>
-          <OrderTable name="The found order" moments={moments} />
+          <summary>{tell('The order as a table')}</summary>
+          <OrderTable name={tell('The found order')} moments={moments} />
         </details>
       )}
     </div>
@@ -245,18 +258,19 @@ const Actions = ({ each, from, worked, moments, children }: ActionsProps) => {
 
 /** A load is printed by gallery, with the other sets; the rest is not printed at all. */
 const WhereElse = ({ order: { job, steps } }: { readonly order: CheckedOrder }) => {
+  const tell = useTell();
   const { house } = useWork();
   if (job !== 'load') {
     return (
       <p className="quiet">
-        Not printed: a {inHouseWords('strike', house)} sheet is made of a set that hangs as planned.
+        {tell('Not printed: a strike sheet is made of a set that hangs as planned.')}
       </p>
     );
   }
   const used = new Set(steps.flatMap((step) => ('gallery' in step ? [step.gallery] : [])));
   return (
     <p className="quiet">
-      Printed with the other sets, gallery by gallery:{' '}
+      {tell('Printed with the other sets, gallery by gallery:')}{' '}
       {house.galleries
         .filter(({ id }) => used.has(id))
         .map(({ id, name }, index) => (
@@ -271,20 +285,25 @@ const WhereElse = ({ order: { job, steps } }: { readonly order: CheckedOrder }) 
 };
 
 const Assumed = ({ worked: { order } }: { readonly worked: WorkedOrder }) => {
+  const tell = useTell();
   const { house } = useWork();
   const said = order.assumed.map((each) => sayAssumption(each, house));
-  const judged = order.verdict.assumed.map((words) => `Assumed: ${words}.`);
+  const judged = order.verdict.assumed.map((words) =>
+    tell('Assumed: {words}.', { words: inHouseWords(words, house) }),
+  );
   return (
     <section aria-labelledby="assumed-head">
-      <h2 id="assumed-head">Taken for granted</h2>
+      <h2 id="assumed-head">{tell('Taken for granted')}</h2>
       <ul className="plain-list">
         {[...new Set([...said, ...judged])].map((words) => (
           <li key={words}>{words}</li>
         ))}
       </ul>
       <p className="quiet">
-        Not checked: neighbouring and coupled sets, what is in the way, lift lines, batten and beams
-        at each step, the anchors of restraints, speed.
+        {tell(
+          'Not checked: neighbouring and coupled sets, what is in the way, lift lines, batten ' +
+            'and beams at each step, the anchors of restraints, speed.',
+        )}
       </p>
     </section>
   );

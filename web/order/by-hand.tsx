@@ -2,6 +2,7 @@
 import { useEffect, useEffectEvent, useRef, useState } from 'react';
 import { type CheckedOrder, isAccepted } from '#orders';
 import { ordersBeside } from '#sheets';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { BesideTable } from './beside-table.tsx';
@@ -76,13 +77,14 @@ const useHand = (hand: HandOrder, onChange: HandProps['onChange']) => {
 };
 
 export const ByHand = ({ each, found, hand, mine, thicker, onChange }: HandProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const { open, setOpen, box, change } = useHand(hand, onChange);
   const { order, moments } = mine;
   const beside = ordersBeside(found, order, { house, nameOf: nameOfItem(each.set) });
   return (
     <div ref={box} tabIndex={-1} className="by-hand">
-      <PlannedFrame word="WHAT IF" title="Changed by hand">
+      <PlannedFrame word="WHAT IF" title={tell('Changed by hand')}>
         <Verdict
           beside={beside}
           order={order}
@@ -91,7 +93,7 @@ export const ByHand = ({ each, found, hand, mine, thicker, onChange }: HandProps
         />
         <TakeBack hand={hand} found={found} onChange={change} />
         <Strip
-          name="Steps of the order changed by hand"
+          name={tell('Steps of the order changed by hand')}
           moments={moments}
           thicker={thicker}
           isWorked={isAccepted(order)}
@@ -118,7 +120,7 @@ export const ByHand = ({ each, found, hand, mine, thicker, onChange }: HandProps
           onEarlier={(index) => change(withStepMoved(hand, index, -1))}
         />
         <details>
-          <summary>Both orders as a table</summary>
+          <summary>{tell('Both orders as a table')}</summary>
           <BesideTable beside={beside} />
         </details>
       </PlannedFrame>
@@ -130,17 +132,24 @@ type BackProps = Pick<HandProps, 'hand' | 'found'> & {
   readonly onChange: (next: HandOrder, show?: number | null) => void;
 };
 
-const TakeBack = ({ hand, found, onChange }: BackProps) => (
-  <div className="buttons">
-    <button type="button" disabled={hand.past.length === 0} onClick={() => onChange(undone(hand))}>
-      Undo the last change
-    </button>
-    <button
-      type="button"
-      disabled={!differsFrom(hand, found.steps)}
-      onClick={() => onChange(backTo(hand, found.steps), null)}
-    >
-      Back to the found order
-    </button>
-  </div>
-);
+const TakeBack = ({ hand, found, onChange }: BackProps) => {
+  const tell = useTell();
+  return (
+    <div className="buttons">
+      <button
+        type="button"
+        disabled={hand.past.length === 0}
+        onClick={() => onChange(undone(hand))}
+      >
+        {tell('Undo the last change')}
+      </button>
+      <button
+        type="button"
+        disabled={!differsFrom(hand, found.steps)}
+        onClick={() => onChange(backTo(hand, found.steps), null)}
+      >
+        {tell('Back to the found order')}
+      </button>
+    </div>
+  );
+};

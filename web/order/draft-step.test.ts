@@ -53,6 +53,15 @@ describe('a step filled in by hand', () => {
     }
   });
 
+  it('reads a decimal comma where the language writes one, and refuses what reads two ways', () => {
+    const tongue = { language: 'de', decimalMark: ',', months: [], date: '', texts: {} } as const;
+    const german = { words: 'US', tongue } as const;
+    const typed = (to: string) =>
+      readDraft({ ...first, act: 'fly', to }, { restraints: [] }, german);
+    expect(typed('7,3152 m')).toEqual({ ok: true, value: { act: 'fly', to: 7.3152 } });
+    expect(typed('7.315 m')).toMatchObject({ ok: false, error: { field: 'to' } });
+  });
+
   it.each(['', '0', '-2', '1.5', 'two', '2 full', '201'])('takes no count of %j', (count) => {
     expect(read({ act: 'add', count })).toMatchObject({ ok: false, error: { field: 'count' } });
   });

@@ -3,6 +3,7 @@
 import { fail, ok, type Result, unreachable } from '#outcome';
 import { metres, newtons, parseQuantity } from '#quantities';
 import { RESTRAINT_KINDS, type Restraint, type Standing, type Step } from '#state';
+import { ENGLISH, phrase, type Voice } from '#texts';
 
 export const DRAFT_ACTS = [
   'close',
@@ -83,8 +84,9 @@ const measured = (
   dimension: 'length' | 'force',
   field: DraftField,
   text: string,
+  { tongue }: Voice,
 ): Answer<number> => {
-  const read = parseQuantity(dimension, text);
+  const read = parseQuantity(dimension, text, { decimalMark: tongue?.decimalMark ?? '.' });
   if (read.ok) return read;
   const { found, accepted, code } = read.error;
   return fail({ field, found, accepted, code });
@@ -93,20 +95,24 @@ const measured = (
 /** More than any arbor takes is a slip of the hand. */
 const COUNT_MOST = 200;
 
-const counted = (text: string): Answer<number> => {
+const counted = (text: string, voice: Voice): Answer<number> => {
   const count = Number(text.trim());
   return /^\d+$/.test(text.trim()) && count >= 1 && count <= COUNT_MOST
     ? ok(count)
     : fail({
         field: 'count',
-        found: text.trim() === '' ? 'nothing' : text,
-        accepted: `a whole number from 1 to ${COUNT_MOST}`,
+        found: text.trim() === '' ? phrase(voice, 'nothing') : text,
+        accepted: phrase(voice, 'a whole number from 1 to {most}', { most: COUNT_MOST }),
         code: null,
       });
 };
 
 /** The step of a draft where the set stands like this, or the field that is not understood. */
-export const readDraft = (draft: Draft, standing: Pick<Standing, 'restraints'>): Answer<Step> => {
+export const readDraft = (
+  draft: Draft,
+  standing: Pick<Standing, 'restraints'>,
+  voice: Voice = ENGLISH,
+): Answer<Step> => {
   const { act } = draft;
   switch (act) {
     case 'close':
@@ -117,12 +123,12 @@ export const readDraft = (draft: Draft, standing: Pick<Standing, 'restraints'>):
       });
     case 'add':
     case 'remove': {
-      const count = counted(draft.count);
+      const count = counted(draft.count, voice);
       const { kind, gallery } = draft;
       return count.ok ? ok({ act, kind, count: count.value, gallery }) : count;
     }
     case 'fly': {
-      const to = measured('length', 'to', draft.to);
+      const to = measured('length', 'to', draft.to, voice);
       return to.ok ? ok({ act, to: metres(to.value) }) : to;
     }
     case 'attach':
@@ -132,12 +138,12 @@ export const readDraft = (draft: Draft, standing: Pick<Standing, 'restraints'>):
     case 'takeUp':
       return ok({ act, item: draft.item });
     case 'rig':
-      return readRig(draft);
+      return readRig(draft, voice);
     case 'unrig': {
       const restraint = standing.restraints[Number(draft.rigged)];
-      const accepted = 'a restraint that is rigged before this step; none is';
+      const accepted = phrase(voice, 'a restraint that is rigged before this step; none is');
       return restraint === undefined
-        ? fail({ field: 'rigged', found: 'none', accepted, code: null })
+        ? fail({ field: 'rigged', found: phrase(voice, 'none'), accepted, code: null })
         : ok({ act, restraint });
     }
     default:
@@ -145,12 +151,12 @@ export const readDraft = (draft: Draft, standing: Pick<Standing, 'restraints'>):
   }
 };
 
-const readRig = (draft: Draft): Answer<Step> => {
-  const rating = measured('force', 'rating', draft.rating);
+const readRig = (draft: Draft, voice: Voice): Answer<Step> => {
+  const rating = measured('force', 'rating', draft.rating, voice);
   if (!rating.ok) return rating;
-  const from = measured('length', 'rigFrom', draft.rigFrom);
+  const from = measured('length', 'rigFrom', draft.rigFrom, voice);
   if (!from.ok) return from;
-  const to = measured('length', 'rigTo', draft.rigTo);
+  const to = measured('length', 'rigTo', draft.rigTo, voice);
   if (!to.ok) return to;
   const ends = [from.value, to.value].toSorted((one, other) => one - other);
   const [low = 0, high = 0] = ends;

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import type { CheckedOrder } from '#orders';
 import type { Step } from '#state';
+import { useTell } from '../language/use-tell.ts';
 import { InsertStep } from './insert-step.tsx';
 import type { Moment } from './moments.ts';
 
@@ -14,6 +15,7 @@ type EditProps = {
 };
 
 export const EditStep = ({ moment, order, onDrop, onMove, onInsert }: EditProps) => {
+  const tell = useTell();
   const [isInserting, setInserting] = useState(false);
   const { number, drawn } = moment;
   return (
@@ -22,17 +24,17 @@ export const EditStep = ({ moment, order, onDrop, onMove, onInsert }: EditProps)
         {number === 0 ? null : (
           <>
             <button type="button" onClick={onDrop}>
-              Take this step out
+              {tell('Take this step out')}
             </button>
             <button type="button" disabled={number === 1} onClick={() => onMove(-1)}>
-              Earlier
+              {tell('Earlier')}
             </button>
             <button
               type="button"
               disabled={number === order.steps.length}
               onClick={() => onMove(1)}
             >
-              Later
+              {tell('Later')}
             </button>
           </>
         )}
@@ -41,7 +43,7 @@ export const EditStep = ({ moment, order, onDrop, onMove, onInsert }: EditProps)
           aria-expanded={isInserting}
           onClick={() => setInserting(!isInserting)}
         >
-          {number === 0 ? 'Put a step first' : 'Put a step after it'}
+          {number === 0 ? tell('Put a step first') : tell('Put a step after it')}
         </button>
       </div>
       {isInserting ? (

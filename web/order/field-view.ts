@@ -1,9 +1,10 @@
 /** What stands beside each box of a step that is filled in by hand, and what it offers. */
-import { type OrderMoment, tradeWord } from '#drawings';
+import type { OrderMoment } from '#drawings';
 import type { House } from '#house';
 import { unreachable } from '#outcome';
-import { inHouseWords } from '#sheets';
+import { decimalMarkOf } from '#quantities';
 import { RESTRAINT_KINDS } from '#state';
+import { message, phrase } from '#texts';
 import {
   ATTACH_AS,
   DRAFT_ACTS,
@@ -14,43 +15,40 @@ import {
 } from './draft-step.ts';
 import { nameOfItem } from './moments.ts';
 
-const actWords = (act: DraftAct, house: House): string => {
-  const words: Readonly<Record<DraftAct, string>> = {
-    close: 'close a zone',
-    reopen: 'reopen a zone',
-    remove: `take ${tradeWord(house, 'bricks')} off`,
-    add: `put ${tradeWord(house, 'bricks')} on`,
-    fly: 'fly to a height',
-    attach: 'tie a piece on',
-    release: 'untie a piece',
-    rest: 'rest a piece',
-    takeUp: 'take a piece up',
-    rig: 'rig a restraint',
-    unrig: 'take a restraint off',
-  };
-  return words[act];
+const ACT_WORDS: Readonly<Record<DraftAct, string>> = {
+  close: message('close a zone'),
+  reopen: message('reopen a zone'),
+  remove: message('take bricks off'),
+  add: message('put bricks on'),
+  fly: message('fly to a height'),
+  attach: message('tie a piece on'),
+  release: message('untie a piece'),
+  rest: message('rest a piece'),
+  takeUp: message('take a piece up'),
+  rig: message('rig a restraint'),
+  unrig: message('take a restraint off'),
 };
 
 const AS_WORDS: Readonly<Record<Draft['as'], string>> = {
-  flying: 'hanging',
-  attachedResting: 'on its rest, picks tight',
-  attachedSlack: 'lying, picks slack',
+  flying: message('hanging'),
+  attachedResting: message('on its rest, picks tight'),
+  attachedSlack: message('lying, picks slack'),
 };
 
 const RESTRAINT_WORDS: Readonly<Record<Draft['restraint'], string>> = {
-  bullLine: 'bull line',
-  arborSling: 'sling on the arbor',
-  stands: 'stands under the batten',
-  winch: 'winch on the hand line',
-  choke: 'choke on the hand line',
-  deadHangSteel: 'steel to hang the set on',
-  pinnedPiece: 'pin that ties the piece down',
+  bullLine: message('bull line'),
+  arborSling: message('sling on the arbor'),
+  stands: message('stands under the batten'),
+  winch: message('winch on the hand line'),
+  choke: message('choke on the hand line'),
+  deadHangSteel: message('steel to hang the set on'),
+  pinnedPiece: message('pin that ties the piece down'),
 };
 
 const RESISTS_WORDS: Readonly<Record<Draft['resists'], string>> = {
-  out: 'against going out',
-  in: 'against coming in',
-  both: 'both ways',
+  out: message('against going out'),
+  in: message('against coming in'),
+  both: message('both ways'),
 };
 
 export type Option = readonly [value: string, words: string];
@@ -60,27 +58,28 @@ export type FieldView =
   | { readonly is: 'choice'; readonly label: string; readonly options: readonly Option[] }
   | { readonly is: 'typed'; readonly label: string; readonly example: string };
 
-const lengthExample = ({ units }: House): string => (units === 'customary' ? '24 ft' : '7.3 m');
+const lengthExample = (house: House): string =>
+  house.units === 'customary' ? '24 ft' : `7${decimalMarkOf(house)}3 m`;
 const forceExample = ({ units }: House): string => (units === 'customary' ? '55 lbf' : '250 N');
 
 const TYPED_LABELS = {
-  count: 'how many',
-  to: 'to',
-  rating: 'rated',
-  rigFrom: 'from',
-  rigTo: 'to',
+  count: message('how many'),
+  to: message('to'),
+  rating: message('rated'),
+  rigFrom: message('from'),
+  rigTo: message('to'),
 } as const satisfies Partial<Record<DraftField, string>>;
 
 const CHOICE_LABELS = {
-  act: 'the step',
-  zone: 'zone',
-  kind: 'of which kind',
-  gallery: 'at the gallery',
-  item: 'piece',
-  as: 'how',
-  restraint: 'restraint',
-  resists: 'it holds',
-  rigged: 'which',
+  act: message('the step'),
+  zone: message('zone'),
+  kind: message('of which kind'),
+  gallery: message('at the gallery'),
+  item: message('piece'),
+  as: message('how'),
+  restraint: message('restraint'),
+  resists: message('it holds'),
+  rigged: message('which'),
 } as const satisfies Partial<Record<DraftField, string>>;
 
 type ChoiceField = keyof typeof CHOICE_LABELS;
@@ -91,14 +90,16 @@ const optionsOf = (
   house: House,
 ): readonly Option[] => {
   const galleries = physics.galleries.map(({ id, name }): Option => [id, name]);
-  const restraintWords = (kind: Draft['restraint']) => inHouseWords(RESTRAINT_WORDS[kind], house);
+  const restraintWords = (kind: Draft['restraint']) => phrase(house, RESTRAINT_WORDS[kind]);
   switch (field) {
     case 'act':
-      return DRAFT_ACTS.map((act) => [act, actWords(act, house)]);
+      return DRAFT_ACTS.map((act) => [act, phrase(house, ACT_WORDS[act])]);
     case 'zone':
       return [
-        ['run', 'its run'],
-        ...galleries.map(([id, name]): Option => [id, `drop zone of the ${name}`]),
+        ['run', phrase(house, 'its run')],
+        ...galleries.map(
+          ([id, name]): Option => [id, phrase(house, 'drop zone of the {name}', { name })],
+        ),
       ];
     case 'kind':
       return physics.bricks.map(({ id }) => [
@@ -110,15 +111,15 @@ const optionsOf = (
     case 'item':
       return set.takeoffs.map(({ item }) => [item.id, nameOfItem(set)(item.id)]);
     case 'as':
-      return ATTACH_AS.map((as) => [as, AS_WORDS[as]]);
+      return ATTACH_AS.map((as) => [as, phrase(house, AS_WORDS[as])]);
     case 'restraint':
       return RESTRAINT_KINDS.map((kind) => [kind, restraintWords(kind)]);
     case 'resists':
-      return RESISTS.map((way) => [way, RESISTS_WORDS[way]]);
+      return RESISTS.map((way) => [way, phrase(house, RESISTS_WORDS[way])]);
     case 'rigged':
       return state.standing.restraints.map(({ kind, resists }, index) => [
         `${index}`,
-        `${restraintWords(kind)} ${RESISTS_WORDS[resists]}`,
+        `${restraintWords(kind)} ${phrase(house, RESISTS_WORDS[resists])}`,
       ]);
     default:
       return unreachable(field);
@@ -126,15 +127,20 @@ const optionsOf = (
 };
 
 export const viewOf = (field: DraftField, drawn: OrderMoment, house: House): FieldView => {
+  const typed = (words: string, example: string): FieldView => ({
+    is: 'typed',
+    label: phrase(house, words),
+    example,
+  });
   switch (field) {
     case 'count':
-      return { is: 'typed', label: TYPED_LABELS[field], example: '1' };
+      return typed(TYPED_LABELS[field], '1');
     case 'rating':
-      return { is: 'typed', label: TYPED_LABELS[field], example: forceExample(house) };
+      return typed(TYPED_LABELS[field], forceExample(house));
     case 'to':
     case 'rigFrom':
     case 'rigTo':
-      return { is: 'typed', label: TYPED_LABELS[field], example: lengthExample(house) };
+      return typed(TYPED_LABELS[field], lengthExample(house));
     case 'act':
     case 'zone':
     case 'kind':
@@ -144,7 +150,11 @@ export const viewOf = (field: DraftField, drawn: OrderMoment, house: House): Fie
     case 'restraint':
     case 'resists':
     case 'rigged':
-      return { is: 'choice', label: CHOICE_LABELS[field], options: optionsOf(field, drawn, house) };
+      return {
+        is: 'choice',
+        label: phrase(house, CHOICE_LABELS[field]),
+        options: optionsOf(field, drawn, house),
+      };
     default:
       return unreachable(field);
   }

@@ -2,6 +2,8 @@
 import { type FormEvent, type ReactNode, useId, useState } from 'react';
 import type { OrderMoment } from '#drawings';
 import type { Step } from '#state';
+import { told } from '#texts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import {
   type Draft,
@@ -26,12 +28,13 @@ const draftFor = ({ set, physics }: OrderMoment): Draft =>
   });
 
 export const InsertStep = ({ drawn, onInsert, onLeave }: InsertProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const [draft, setDraft] = useState<Draft>(() => draftFor(drawn));
   const [fault, setFault] = useState<DraftFault | null>(null);
   const take = (event: FormEvent): void => {
     event.preventDefault();
-    const read = readDraft(draft, drawn.state.standing);
+    const read = readDraft(draft, drawn.state.standing, house);
     if (read.ok) onInsert(read.value);
     else setFault(read.error);
   };
@@ -51,9 +54,9 @@ export const InsertStep = ({ drawn, onInsert, onLeave }: InsertProps) => {
         />
       ))}
       <span className="buttons">
-        <button type="submit">Put it in</button>
+        <button type="submit">{tell('Put it in')}</button>
         <button type="button" onClick={onLeave}>
-          Leave it
+          {tell('Leave it')}
         </button>
       </span>
     </form>
@@ -69,7 +72,9 @@ type BoxProps = {
 
 const FieldBox = ({ view, value, fault, onFill }: BoxProps) => {
   const id = useId();
-  const told = fault === null ? {} : { 'aria-invalid': true, 'aria-describedby': `${id}-fault` };
+  const tell = useTell();
+  const voice = useVoice();
+  const marks = fault === null ? {} : { 'aria-invalid': true, 'aria-describedby': `${id}-fault` };
   return (
     <span className="field-box">
       <label htmlFor={id} className="label">
@@ -82,15 +87,18 @@ const FieldBox = ({ view, value, fault, onFill }: BoxProps) => {
           size={9}
           autoComplete="off"
           placeholder={view.example}
-          {...told}
+          {...marks}
           onChange={({ target }) => onFill(target.value)}
         />
       ) : (
-        <Choice id={id} options={view.options} value={value} told={told} onFill={onFill} />
+        <Choice id={id} options={view.options} value={value} marks={marks} onFill={onFill} />
       )}
       {fault === null ? null : (
         <span role="alert" id={`${id}-fault`} className="caution-word">
-          Found {fault.found}. Accepted: {fault.accepted}.{' '}
+          {tell('Found {found}. Accepted: {accepted}.', {
+            found: told(voice, fault.found),
+            accepted: told(voice, fault.accepted),
+          })}{' '}
           <span className="code">{fault.code}</span>
         </span>
       )}
@@ -102,17 +110,18 @@ type ChoiceProps = {
   readonly id: string;
   readonly options: readonly Option[];
   readonly value: string;
-  readonly told: object;
+  readonly marks: object;
   readonly onFill: (value: string) => void;
 };
 
-const Choice = ({ id, options, value, told, onFill }: ChoiceProps): ReactNode =>
-  options.length === 0 ? (
-    <select id={id} disabled {...told}>
-      <option>none there</option>
+const Choice = ({ id, options, value, marks, onFill }: ChoiceProps): ReactNode => {
+  const tell = useTell();
+  return options.length === 0 ? (
+    <select id={id} disabled {...marks}>
+      <option>{tell('none there')}</option>
     </select>
   ) : (
-    <select id={id} value={value} {...told} onChange={({ target }) => onFill(target.value)}>
+    <select id={id} value={value} {...marks} onChange={({ target }) => onFill(target.value)}>
       {options.map(([each, words]) => (
         <option key={each} value={each}>
           {words}
@@ -120,3 +129,4 @@ const Choice = ({ id, options, value, told, onFill }: ChoiceProps): ReactNode =>
       ))}
     </select>
   );
+};

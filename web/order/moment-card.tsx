@@ -1,8 +1,10 @@
 /** One moment, small: number, picture, what and who, balance, holds, and what it could set free. */
 import { memo, useMemo } from 'react';
 import { orderHoldsDrawing, orderStepDrawing, orderZoneDrawing } from '#drawings';
+import { energySize, fallWords } from '#sheets';
 import { DrawingView } from '../drawing/drawing-view.tsx';
 import { Glyph } from '../drawing/glyph-view.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import type { Moment } from './moments.ts';
 
@@ -21,16 +23,15 @@ type CardProps = {
   readonly onPick: (number: number) => void;
 };
 
-const titleOf = ({ number, cell }: Moment): string => (number === 0 ? 'How it stands' : cell.title);
-
 /** On a narrow card the first words are enough; it opens to all of them. */
-const whoOf = ({ said, cell, isZone }: Moment): string => {
-  if (said === null) return `height ${cell.height}`;
+const whoOf = ({ said, isZone }: Moment): string => {
+  if (said === null) return '';
   return isZone ? (said.who.split(',')[0] ?? said.who) : said.who;
 };
 
 export const MomentCard = memo(({ moment, thicker, isOpen, isEntry, panel, onPick }: CardProps) => {
-  const { number, cell, isZone } = moment;
+  const tell = useTell();
+  const { number, cell, isZone, said } = moment;
   const classes = [
     'moment',
     ...(isZone ? ['zone-moment'] : []),
@@ -39,7 +40,7 @@ export const MomentCard = memo(({ moment, thicker, isOpen, isEntry, panel, onPic
   ];
   return (
     <li className={classes.join(' ')} data-moment={number}>
-      <p className="card-number">{number === 0 ? 'Now' : number}</p>
+      <p className="card-number">{number === 0 ? tell('Now') : number}</p>
       <Picture moment={moment} thicker={thicker} />
       <div className="card-what">
         <button
@@ -50,13 +51,17 @@ export const MomentCard = memo(({ moment, thicker, isOpen, isEntry, panel, onPic
           tabIndex={isEntry ? 0 : -1}
           onClick={() => onPick(number)}
         >
-          <span className="only-said">{number === 0 ? 'Now: ' : `Step ${number}: `}</span>
-          {titleOf(moment)}
+          <span className="only-said">
+            {number === 0 ? tell('Now: ') : tell('Step {number}: ', { number })}
+          </span>
+          {number === 0 ? tell('How it stands') : cell.title}
         </button>
-        <p className="card-who">{whoOf(moment)}</p>
+        <p className="card-who">
+          {said === null ? tell('height {height}', { height: cell.height }) : whoOf(moment)}
+        </p>
       </div>
       {isZone ? (
-        <p className="card-as-before">The set stands as before.</p>
+        <p className="card-as-before">{tell('The set stands as before.')}</p>
       ) : (
         <Standing moment={moment} />
       )}
@@ -79,8 +84,9 @@ const Picture = ({ moment, thicker }: Pick<CardProps, 'moment' | 'thicker'>) => 
 
 /** Balance in words, holds as brackets and in words, energy in joules and as a brick let fall. */
 const Standing = ({ moment }: Pick<CardProps, 'moment'>) => {
+  const tell = useTell();
   const { house } = useWork();
-  const { cell, drawn, sign } = moment;
+  const { cell, drawn, sign, isDoubtTried } = moment;
   const mirrored = house.stage.operatingSide === 'stageLeft';
   const holds = useMemo(
     () =>
@@ -88,11 +94,12 @@ const Standing = ({ moment }: Pick<CardProps, 'moment'>) => {
         width: WIDTH,
         letter: LETTER,
         isHeld: drawn.isHeld,
-        isDoubtTried: cell.balance.includes('give or take'),
+        isDoubtTried,
       }),
-    [drawn, house, cell.balance],
+    [drawn, house, isDoubtTried],
   );
-  const [size = '', ...fall] = (cell.energy ?? 'not reckoned').split(', as ');
+  const { energyJ } = cell;
+  const fall = energyJ === null ? '' : fallWords(energyJ, drawn.physics, house);
   return (
     <>
       <p className="card-balance">
@@ -107,8 +114,8 @@ const Standing = ({ moment }: Pick<CardProps, 'moment'>) => {
         </p>
       </div>
       <p className="card-energy">
-        <b>{size}</b>
-        <span>{fall.length === 0 ? 'nothing to set free' : fall.join(', as ')}</span>
+        <b>{energyJ === null ? tell('not reckoned') : energySize(energyJ, house)}</b>
+        <span>{fall ?? tell('nothing to set free')}</span>
       </p>
     </>
   );

@@ -6,6 +6,7 @@ import { type CheckedOrder, type StepBetween, stepsBetween } from '#orders';
 import type { Breach, OrderState } from '#rules';
 import { type BesideCell, type OrderWords, orderCells, type SaidStep, sayStep } from '#sheets';
 import type { Step } from '#state';
+import { ENGLISH, phrase, phraseCount, type Voice } from '#texts';
 
 export type Moment = {
   /** 0 is how the set stands before the first step. */
@@ -18,6 +19,8 @@ export type Moment = {
   readonly breaches: readonly Breach[];
   /** Whether it leaves the set as it was, a zone closed or opened, and nothing is wrong there. */
   readonly isZone: boolean;
+  /** Whether every mass was taken at its worst, so that there is a doubt to show. */
+  readonly isDoubtTried: boolean;
 };
 
 export const nameOfItem =
@@ -77,6 +80,7 @@ export const momentsOf = (
         sign: signOf(state),
         breaches: breachesAt(order, index - 1),
         isZone: isZoneStep(step) && !cell.isBroken,
+        isDoubtTried: words.isDoubtTried,
       },
     ];
   };
@@ -87,10 +91,18 @@ export const momentsOf = (
 };
 
 /** `12 steps, 2 galleries`: what a crew asks first. */
-export const sizeWords = ({ steps }: Pick<CheckedOrder, 'steps'>): string => {
+export const sizeWords = (
+  { steps }: Pick<CheckedOrder, 'steps'>,
+  voice: Voice = ENGLISH,
+): string => {
   const galleries = new Set(steps.flatMap((step) => ('gallery' in step ? [step.gallery] : [])));
-  const count = (many: number, word: string, words: string): string =>
-    `${many === 0 ? 'no' : many} ${many === 1 ? word : words}`;
-  const places = count(galleries.size, 'gallery', 'galleries');
-  return `${count(steps.length, 'step', 'steps')}, ${places}`;
+  const works =
+    steps.length === 0
+      ? phrase(voice, 'no steps')
+      : phraseCount(voice, steps.length, ['{count} step', '{count} steps']);
+  const places =
+    galleries.size === 0
+      ? phrase(voice, 'no galleries')
+      : phraseCount(voice, galleries.size, ['{count} gallery', '{count} galleries']);
+  return `${works}, ${places}`;
 };

@@ -1,12 +1,14 @@
 /** One step whole: the picture large, and everything that a crew is told of it. */
 import { type ReactNode, useCallback, useId } from 'react';
 import type { SetAssessment } from '#assessment';
-import { orderStepDrawing, tradeWord } from '#drawings';
+import { orderStepDrawing } from '#drawings';
 import type { Breach } from '#rules';
 import { energyWords, type SaidStep, sayFinding, sayForce, sayMeasure } from '#sheets';
 import type { OrderPhysics } from '#state';
+import { message, type Names } from '#texts';
 import { Glyph } from '../drawing/glyph-view.tsx';
 import { Notice } from '../frame/notice.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { Drawn } from './drawn.tsx';
 import { type Moment, nameOfItem } from './moments.ts';
@@ -23,6 +25,7 @@ const LETTER = 14;
 const HEIGHT = 400;
 
 export const OpenStep = ({ moment, thicker, isWorked, children }: OpenProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const id = useId();
   const { number, cell, said, drawn } = moment;
@@ -41,7 +44,11 @@ export const OpenStep = ({ moment, thicker, isWorked, children }: OpenProps) => 
     <section className="open-step" aria-labelledby={id}>
       <Drawn draw={draw} />
       <div className="open-words">
-        <h3 id={id}>{number === 0 ? 'Now: how it stands' : `Step ${number}: ${cell.title}`}</h3>
+        <h3 id={id}>
+          {number === 0
+            ? tell('Now: how it stands')
+            : tell('Step {number}: {title}', { number, title: cell.title })}
+        </h3>
         {moment.breaches.map((breach) => (
           <BrokenRule
             key={`${breach.rule} ${breach.where} ${breach.byN}`}
@@ -71,26 +78,27 @@ type BrokenProps = {
 
 /** Rule, place, margin, and what it would set free. */
 export const BrokenRule = ({ breach, bricks, set }: BrokenProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const { rule, byN, where, says, releasableJ, finding } = breach;
   const { sentence } = sayFinding(finding, house, nameOfItem(set));
   const at = sayMeasure({ value: where, kind: 'length' }, house);
-  const past = byN === null ? '' : `, past its limit by ${sayForce(byN, house, 'up')}`;
+  const energy = releasableJ === null ? null : energyWords(releasableJ, { bricks }, house);
   return (
-    <Notice degree="danger" title={`${says} (${rule})`}>
+    <Notice degree="danger" title={`${tell(says)} (${rule})`}>
       <p>{sentence}</p>
       <p>
-        {capital(tradeWord(house, 'batten'))} at {at}
-        {past}.
-        {releasableJ === null
-          ? ''
-          : ` If nothing held it: ${energyWords(releasableJ, { bricks }, house)}.`}
+        {byN === null
+          ? tell('Batten at {at}.', { at })
+          : tell('Batten at {at}, past its limit by {past}.', {
+              at,
+              past: sayForce(byN, house, 'up'),
+            })}
+        {energy === null ? '' : ` ${tell('If nothing held it: {energy}.', { energy })}`}
       </p>
     </Notice>
   );
 };
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 type Row = readonly [term: string, words: ReactNode];
 
@@ -105,8 +113,10 @@ const Rows = ({ rows }: { readonly rows: readonly Row[] }) => (
   </dl>
 );
 
-const balanceRow = ({ cell, sign }: Moment, mirrored: boolean): Row => [
-  'balance',
+type Tell = (text: string, names?: Names) => string;
+
+const balanceRow = ({ cell, sign }: Moment, mirrored: boolean, tell: Tell): Row => [
+  tell('balance'),
   <span key="balance" className="signed">
     <Glyph name={sign} size={24} mirrored={mirrored} />
     {cell.balance}
@@ -114,16 +124,17 @@ const balanceRow = ({ cell, sign }: Moment, mirrored: boolean): Row => [
 ];
 
 const StandsNow = ({ moment }: { readonly moment: Moment }) => {
+  const tell = useTell();
   const { house } = useWork();
   const { cell } = moment;
   const mirrored = house.stage.operatingSide === 'stageLeft';
   return (
     <Rows
       rows={[
-        balanceRow(moment, mirrored),
-        ['height', cell.height],
-        ['held', cell.held],
-        ['if nothing held it', cell.energy ?? 'not reckoned'],
+        balanceRow(moment, mirrored, tell),
+        [tell('height'), cell.height],
+        [tell('held'), cell.held],
+        [tell('if nothing held it'), cell.energy ?? tell('not reckoned')],
       ]}
     />
   );
@@ -131,33 +142,39 @@ const StandsNow = ({ moment }: { readonly moment: Moment }) => {
 
 /** Of an order that nobody is to work by: what it does and where that leads, not how to do it. */
 const OnlyJudged = ({ said, moment }: { readonly said: SaidStep; readonly moment: Moment }) => {
+  const tell = useTell();
   const { house } = useWork();
   const { cell, drawn } = moment;
   const mirrored = house.stage.operatingSide === 'stageLeft';
   const { holdInN, holdOutN } = drawn.state;
-  const [inward, outward] = [holdInN, holdOutN].map((holdN) => sayForce(holdN, house, 'down'));
+  const inward = sayForce(holdInN, house, 'down');
+  const outward = sayForce(holdOutN, house, 'down');
   return (
     <Rows
       rows={[
-        ['who', said.who],
-        ['does', said.does],
-        balanceRow(moment, mirrored),
-        ['height', cell.height],
-        ['held', cell.held],
-        ['holds', `against coming in ${inward}, against going out ${outward}`],
-        ['if nothing held it', cell.energy ?? 'not reckoned'],
-        ['not to work by', 'the order is not accepted, so it is not said how to do it'],
+        [tell('who'), said.who],
+        [tell('does'), said.does],
+        balanceRow(moment, mirrored, tell),
+        [tell('height'), cell.height],
+        [tell('held'), cell.held],
+        [
+          tell('holds'),
+          tell('against coming in {inward}, against going out {outward}', { inward, outward }),
+        ],
+        [tell('if nothing held it'), cell.energy ?? tell('not reckoned')],
+        [tell('not to work by'), tell('the order is not accepted, so it is not said how to do it')],
       ]}
     />
   );
 };
 
 const LIMIT_WORDS = {
-  planning: 'within its planning limit: one miscounted brick is still held',
-  nominal: 'past its planning limit, within its nominal one: its run is closed and empty',
+  planning: message('within its planning limit: one miscounted brick is still held'),
+  nominal: message('past its planning limit, within its nominal one: its run is closed and empty'),
 } as const;
 
 const Said = ({ said, moment }: { readonly said: SaidStep; readonly moment: Moment }) => {
+  const tell = useTell();
   const { house } = useWork();
   const mirrored = house.stage.operatingSide === 'stageLeft';
   const { limit } = moment.drawn.state;
@@ -165,31 +182,30 @@ const Said = ({ said, moment }: { readonly said: SaidStep; readonly moment: Mome
   return (
     <Rows
       rows={[
-        ['who', said.who],
-        ['where', said.where],
-        ['do', <strong key="do">{said.does}</strong>],
-        ['expect', said.expect.join(' ')],
-        balanceRow(moment, mirrored),
-        ['leans on the lock', limit === null ? 'no' : LIMIT_WORDS[limit]],
-        ['if nothing held it', moment.cell.energy ?? 'not reckoned'],
-        ['stop if', said.stopIf],
-        ['give it up', said.abandon],
-        ['closed', said.zone],
-        ...(said.clear === null ? [] : [['keep away', said.clear] as const]),
+        [tell('who'), said.who],
+        [tell('where'), said.where],
+        [tell('do'), <strong key="do">{said.does}</strong>],
+        [tell('expect'), said.expect.join(' ')],
+        balanceRow(moment, mirrored, tell),
+        [tell('leans on the lock'), limit === null ? tell('no') : tell(LIMIT_WORDS[limit])],
+        [tell('if nothing held it'), moment.cell.energy ?? tell('not reckoned')],
+        [tell('stop if'), said.stopIf],
+        [tell('give it up'), said.abandon],
+        [tell('closed'), said.zone],
+        ...(said.clear === null ? [] : [[tell('keep away'), said.clear] as const]),
         [
-          'spoken',
+          tell('spoken'),
           <span key="spoken" className="spoken">
-            <span>
-              {call.by}: “{call.says}”
-            </span>
-            <span>
-              {answer.by}: “{answer.says}”
-            </span>
-            <span>When done: “{said.done}”</span>
+            <span>{tell('{by}: “{says}”', call)}</span>
+            <span>{tell('{by}: “{says}”', answer)}</span>
+            <span>{tell('When done: “{done}”', { done: said.done })}</span>
           </span>,
         ],
-        ['may it wait', said.pause.words],
-        ['proofs due', said.proofs.length === 0 ? 'none named' : said.proofs.join('; ')],
+        [tell('may it wait'), said.pause.words],
+        [
+          tell('proofs due'),
+          said.proofs.length === 0 ? tell('none named') : said.proofs.join('; '),
+        ],
       ]}
     />
   );

@@ -3,8 +3,10 @@ import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { isAccepted, type WorkKind } from '#orders';
 import { orderCells, orderSummary, sayPlan } from '#sheets';
+import { phrase } from '#texts';
 import type { OrderStartName } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { nameOfItem, sizeWords } from './moments.ts';
@@ -20,30 +22,31 @@ type HeadProps = {
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 const jobWords = (house: House): readonly (readonly [WorkKind, string])[] => [
-  ['load', 'Hang it'],
+  ['load', phrase(house, 'Hang it')],
   ['strike', capital(tradeWord(house, 'strike'))],
-  ['change', 'From the record to the plan'],
+  ['change', phrase(house, 'From the record to the plan')],
 ];
 
 const startWords = (house: House): Readonly<Record<OrderStartName, string>> => ({
-  bare: `bare on the low stop`,
-  planned: `as planned, at its highest ${tradeWord(house, 'trim')}`,
-  recorded: 'as recorded',
+  bare: phrase(house, 'bare on the low stop'),
+  planned: phrase(house, 'as planned, at its highest trim'),
+  recorded: phrase(house, 'as recorded'),
 });
 
 export const OrderHead = ({ each, job, from, answer }: HeadProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const words = startWords(house);
   return (
     <div className="order-head">
       <div className="order-title">
         <h1>
-          <span className="only-said">Order of work, set </span>
+          <span className="only-said">{tell('Order of work, set')} </span>
           <span className="order-number">{each.id}</span>
           <span className="only-said">: </span>
-          {each.set.hang?.name ?? 'empty'}
+          {each.set.hang?.name ?? tell('empty')}
         </h1>
-        <nav aria-label="Job" className="order-choice">
+        <nav aria-label={tell('Job')} className="order-choice">
           {jobWords(house).map(([kind, name]) => (
             <Link
               key={kind}
@@ -55,10 +58,10 @@ export const OrderHead = ({ each, job, from, answer }: HeadProps) => {
           ))}
         </nav>
         {STARTS[job].length < 2 ? (
-          <p className="order-start">from: {words[from]}</p>
+          <p className="order-start">{tell('from: {start}', { start: words[from] })}</p>
         ) : (
-          <nav aria-label="From" className="order-start">
-            <span aria-hidden="true">from:</span>
+          <nav aria-label={tell('From')} className="order-start">
+            <span aria-hidden="true">{tell('from:')}</span>
             {STARTS[job].map((start) => (
               <Link
                 key={start}
@@ -78,11 +81,12 @@ export const OrderHead = ({ each, job, from, answer }: HeadProps) => {
 
 /** How many steps, what the judge says, the most that it could set free, what was searched. */
 const Summary = ({ each, answer }: Pick<HeadProps, 'each' | 'answer'>) => {
+  const tell = useTell();
   const { house } = useWork();
   if (answer === null) {
     return (
       <p className="order-sum" role="status">
-        Searching for an order that holds at every moment … Leaving this screen stops it.
+        {tell('Searching for an order that holds at every moment … Leaving this screen stops it.')}
       </p>
     );
   }
@@ -96,7 +100,7 @@ const Summary = ({ each, answer }: Pick<HeadProps, 'each' | 'answer'>) => {
   const searched = sayPlan(plan, house, question.start.standing).at(-1) ?? '';
   return (
     <p className="order-sum">
-      <b>{capital(sizeWords(order))}.</b> {judged}
+      <b>{capital(sizeWords(order, house))}.</b> {judged}
       <small>{searched}</small>
     </p>
   );

@@ -2,6 +2,7 @@
 import type { Place } from '../address/address.ts';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useSet } from '../reckoning/use-work.ts';
 import { AnswerView } from './answer-view.tsx';
@@ -12,11 +13,14 @@ import { useOrder } from './use-order.ts';
 type OrderPlace = Extract<Place, { readonly kind: 'order' }>;
 
 export const OrderPage = ({ place }: { readonly place: OrderPlace }) => {
+  const tell = useTell();
   const each = useSet(place.set);
   if (each === undefined) {
     return (
-      <Notice degree="caution" title={`this house has no set ${place.set}`}>
-        <p>Look along the wall, or type a number there. Nothing else is shown in its place.</p>
+      <Notice degree="caution" title={tell('this house has no set {set}', { set: place.set })}>
+        <p>
+          {tell('Look along the wall, or type a number there. Nothing else is shown in its place.')}
+        </p>
       </Notice>
     );
   }
@@ -26,6 +30,7 @@ export const OrderPage = ({ place }: { readonly place: OrderPlace }) => {
 type OneProps = { readonly each: SetReckoning; readonly place: OrderPlace };
 
 const OneOrder = ({ each, place }: OneProps) => {
+  const tell = useTell();
   const job = place.job ?? likelyJob(each.set.recorded.state);
   const from = startFor(job, place.from);
   const answer = useOrder({ set: each.id, job, from });
@@ -34,8 +39,8 @@ const OneOrder = ({ each, place }: OneProps) => {
       <OrderHead each={each} job={job} from={from} answer={answer} />
       <AnswerView key={`${each.id} ${job} ${from}`} each={each} from={from} answer={answer} />
       <TitleBlock
-        drawing={`Order of work, set ${each.id}`}
-        scale="heights to one scale, across not"
+        drawing={tell('Order of work, set {id}', { id: each.id })}
+        scale={tell('heights to one scale, across not')}
       />
     </>
   );

@@ -2,6 +2,7 @@
 import type { SetAssessment } from '#assessment';
 import type { CheckedOrder } from '#orders';
 import { stepTitle } from '#sheets';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { wordsOf } from './moments.ts';
 
@@ -13,14 +14,15 @@ type UnreplayedProps = {
 };
 
 export const Unreplayed = ({ order, set, onDrop, onEarlier }: UnreplayedProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const { refused, states } = order.verdict;
   const last = states.at(-1);
   if (refused === null || last === undefined) return null;
   const words = wordsOf(order, set, house);
   return (
-    <section aria-label="Steps not replayed" className="unreplayed">
-      <p className="caution-word">Not replayed, so not drawn:</p>
+    <section aria-label={tell('Steps not replayed')} className="unreplayed">
+      <p className="caution-word">{tell('Not replayed, so not drawn:')}</p>
       <ol>
         {order.steps.slice(refused.step).map((step, offset) => {
           const index = refused.step + offset;
@@ -33,10 +35,10 @@ export const Unreplayed = ({ order, set, onDrop, onEarlier }: UnreplayedProps) =
               </span>
               <span className="buttons">
                 <button type="button" onClick={() => onDrop(index)}>
-                  Take step {index + 1} out
+                  {tell('Take step {number} out', { number: index + 1 })}
                 </button>
                 <button type="button" disabled={index === 0} onClick={() => onEarlier(index)}>
-                  Step {index + 1} earlier
+                  {tell('Step {number} earlier', { number: index + 1 })}
                 </button>
               </span>
             </li>

@@ -2,6 +2,7 @@
 import { unreachable } from '#outcome';
 import type { Calculation, FailedCase, SelfCheckRecord } from '#selfcheck';
 import { failedOf, sayUnfinished } from '#sheets';
+import { ENGLISH, phrase, type Voice } from '#texts';
 import type { Place } from '../address/address.ts';
 import type { Checks } from './watch.ts';
 
@@ -57,17 +58,22 @@ export const failingOn = (place: Place, { browser, server }: Checks): readonly F
 };
 
 /** In the few words that a cell of the title block has room for. */
-export const cellWords = ({ browser, server }: Checks): string => {
+export const cellWords = ({ browser, server }: Checks, voice: Voice = ENGLISH): string => {
   const states = [browser.state, ...(server === null ? [] : [server.state])];
   const isFailed = states.some((state) => state.is === 'done' && state.report.failed.length > 0);
-  if (isFailed) return 'FAILED';
-  if (server === null) return 'not finished';
-  if (states.some((state) => state.is !== 'done')) return 'not finished';
-  return 'within tolerance';
+  if (isFailed) return phrase(voice, 'FAILED');
+  if (server === null || states.some((state) => state.is !== 'done')) {
+    return phrase(voice, 'not finished');
+  }
+  return phrase(voice, 'within tolerance');
 };
 
 /** How far one of them is, for the page that shows both. */
-export const stateWords = ({ state }: SelfCheckRecord): string => {
-  if (state.is === 'running') return `Running: ${state.done} of ${state.total} cases are done.`;
-  return sayUnfinished(state) ?? '';
+export const stateWords = ({ state }: SelfCheckRecord, voice: Voice = ENGLISH): string => {
+  if (state.is === 'running') {
+    const { done, total } = state;
+    return phrase(voice, 'Running: {done} of {total} cases are done.', { done, total });
+  }
+  const words = sayUnfinished(state);
+  return words === null ? '' : phrase(voice, words);
 };

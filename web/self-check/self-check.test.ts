@@ -5,6 +5,7 @@ import {
   selfCheckSteps,
   type ValidationCase,
 } from '#selfcheck';
+import { errorWords } from './error-words.ts';
 import { cellWords, failingOn, restsOn } from './screens.ts';
 import { type Watch, type WatchParts, watchChecks } from './watch.ts';
 
@@ -160,6 +161,14 @@ describe('what a screen says of it', () => {
     expect(failingOn(order, checks)).toMatchObject([{ who: 'browser' }]);
     expect(failingOn({ kind: 'sheets', sheet: 'strike-sheet/9' }, checks)).toHaveLength(1);
     expect(failingOn({ kind: 'set', set: '9' }, checks)).toEqual([]);
+  });
+
+  it('says an error with the decimal mark and the words of the language', () => {
+    const texts = { relative: 'relativ' };
+    const tongue = { language: 'de', decimalMark: ',', months: [], date: '', texts } as const;
+    const worst = { case: 'VAL-BAL-99', error: 0.0912, tolerance: 0.1, unit: 'relative' };
+    expect(errorWords(worst, { words: 'US' })).toBe('0.091 relative');
+    expect(errorWords(worst, { words: 'US', tongue })).toBe('0,091 relativ');
   });
 
   it('is in a few words what both found, the gravest first', () => {

@@ -1,35 +1,39 @@
 /** Who decides the show bricks: the program, or a person with a reason. */
 import { useState } from 'react';
-import { countWords, tradeWord } from '#drawings';
+import { countWords } from '#drawings';
 import type { Refusal } from '#outcome';
+import { told } from '#texts';
 import { withBricks } from '../editing/show-edits.ts';
 import { Notice } from '../frame/notice.tsx';
 import { Refusals } from '../frame/refusals.tsx';
 import { programCounts } from '../hang-list/row-words.ts';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useEditing, useWork } from '../reckoning/use-work.ts';
 
 type Props = { readonly each: SetReckoning };
 
 export const BricksChoice = ({ each }: Props) => {
-  const { house } = useWork();
+  const tell = useTell();
   const { hang, bare } = each.set;
   if (hang === null || !bare.known || hang.deadHungAt !== null) return null;
-  const bricks = tradeWord(house, 'bricks');
   return (
     <section className="bricks-choice" aria-labelledby="bricks-head">
-      <h2 id="bricks-head">Show {bricks}</h2>
+      <h2 id="bricks-head">{tell('Show bricks')}</h2>
       <ProgramChoice each={each} />
       <PersonChoice key={JSON.stringify(hang.bricks)} each={each} />
       <p className="quiet">
-        A plan, not an order of work. {bricks.charAt(0).toUpperCase() + bricks.slice(1)} go on and
-        come off at their heights, counted aloud by two, by the house&apos;s own procedure.
+        {tell(
+          'A plan, not an order of work. Bricks go on and come off at their heights, counted ' +
+            "aloud by two, by the house's own procedure.",
+        )}
       </p>
     </section>
   );
 };
 
 const ProgramChoice = ({ each }: Props) => {
+  const tell = useTell();
   const { house } = useWork();
   const editing = useEditing();
   const counts = programCounts(each.set);
@@ -38,17 +42,17 @@ const ProgramChoice = ({ each }: Props) => {
   const words =
     counts === null
       ? choice.known
-        ? 'no mix of bricks will do'
-        : `cannot choose yet: ${choice.needs.join('; ')}`
+        ? tell('no mix of bricks will do')
+        : tell('cannot choose yet: {needs}', { needs: told(house, choice.needs.join('; ')) })
       : countWords(
           counts.filter(({ count }) => count > 0),
           house,
-        ) || 'none';
+        ) || tell('none');
   return (
     <p className={isChosen ? 'choice chosen' : 'choice'}>
       <span>
-        The program {isChosen ? 'chooses' : 'would choose'} <b>{words}</b>
-        {counts === null ? '' : ': least imbalance while it hangs free.'}
+        {isChosen ? tell('The program chooses') : tell('The program would choose')} <b>{words}</b>
+        {counts === null ? '' : tell(': least imbalance while it hangs free.')}
       </span>
       {isChosen ? null : (
         <button
@@ -60,7 +64,7 @@ const ProgramChoice = ({ each }: Props) => {
             })
           }
         >
-          Let the program choose
+          {tell('Let the program choose')}
         </button>
       )}
     </p>
@@ -83,6 +87,7 @@ const someOf = (counts: Counts): Readonly<Record<string, number>> =>
   );
 
 const PersonChoice = ({ each }: Props) => {
+  const tell = useTell();
   const { house } = useWork();
   const editing = useEditing();
   const { hang, plan } = each.set;
@@ -114,7 +119,9 @@ const PersonChoice = ({ each }: Props) => {
       }}
     >
       <fieldset>
-        <legend>{fixed === null ? 'Or a person fixes them' : 'A person has fixed them'}</legend>
+        <legend>
+          {fixed === null ? tell('Or a person fixes them') : tell('A person has fixed them')}
+        </legend>
         {kinds.map(({ id, name }) => (
           <CountField
             key={id}
@@ -124,13 +131,13 @@ const PersonChoice = ({ each }: Props) => {
           />
         ))}
         <label className="reason">
-          <span className="label">reason</span>
+          <span className="label">{tell('reason')}</span>
           <input value={reason} onChange={({ target }) => setReason(target.value)} />
         </label>
-        <button type="submit">{fixed === null ? 'Fix these' : 'Change'}</button>
+        <button type="submit">{fixed === null ? tell('Fix these') : tell('Change')}</button>
       </fieldset>
       {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="not taken, nothing changed" isNews>
+        <Notice degree="caution" title={tell('not taken, nothing changed')} isNews>
           <Refusals refusals={refusals} />
         </Notice>
       )}

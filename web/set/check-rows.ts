@@ -4,8 +4,10 @@ import type { Measure, Working } from '#findings';
 import type { House, Known } from '#house';
 import { formatLength, metres } from '#quantities';
 import { basisWords, sayMeasure } from '#sheets';
+import { message, phrase } from '#texts';
 
 export type CheckRow = {
+  /** English as the engine gives it; said where it is shown. */
   readonly title: string;
   readonly value: string;
   readonly limit: string;
@@ -17,15 +19,18 @@ export type CheckRow = {
 
 type Limit = { readonly words: string; readonly source: string };
 
-const UNLIMITED: Limit = { words: 'no limit given', source: '' };
+const unlimited = (house: House): Limit => ({
+  words: phrase(house, 'no limit given'),
+  source: '',
+});
 
 const limitOf = (value: Known<number>, kind: Measure['kind'], house: House): Limit =>
   value.known
     ? {
         words: sayMeasure({ value: value.value, kind }, house, { round: 'down' }),
-        source: value.provenance.source ?? basisWords(value.provenance.basis),
+        source: value.provenance.source ?? basisWords(value.provenance.basis, house),
       }
-    : { words: 'limit not known', source: value.why ?? '' };
+    : { words: phrase(house, 'limit not known'), source: value.why ?? '' };
 
 const isPast = ({ result, limit }: Working): boolean =>
   result.value !== null &&
@@ -41,10 +46,10 @@ const said = (value: Measure, house: House, round: 'up' | 'down'): string =>
 const loadRow = ({ hung, lineSet, takeoffs }: SetAssessment, house: House): CheckRow => {
   const limit = limitOf(lineSet.liveLimit, 'mass', house);
   return {
-    title: 'What hangs',
+    title: message('What hangs'),
     value: hung.known
       ? sayMeasure({ value: hung.value.withoutLoom, kind: 'mass' }, house, { round: 'up' })
-      : 'unknown',
+      : phrase(house, 'unknown'),
     limit: limit.words,
     source: limit.source,
     workings: takeoffs.map(({ item, working }) => ({
@@ -62,7 +67,7 @@ const givenLimit = ({ title, limit }: Working, { lineSet }: SetAssessment, house
     return { words: said(limit.value, house, 'down'), source: limit.source };
   }
   const arbor = title === 'Whole arbor' ? lineSet.arbor : null;
-  return arbor === null ? UNLIMITED : limitOf(arbor.massLimit, 'mass', house);
+  return arbor === null ? unlimited(house) : limitOf(arbor.massLimit, 'mass', house);
 };
 
 /** A row for a working whose own limit is all that it is held against. */
@@ -72,9 +77,12 @@ export const rowOfWorking = (working: Working, house: House): CheckRow => {
     title,
     value:
       result.value === null
-        ? 'unknown'
+        ? phrase(house, 'unknown')
         : sayMeasure(result.value, house, { round: limit === null ? 'nearest' : 'up' }),
-    limit: limit === null ? 'no limit given' : sayMeasure(limit.value, house, { round: 'down' }),
+    limit:
+      limit === null
+        ? phrase(house, 'no limit given')
+        : sayMeasure(limit.value, house, { round: 'down' }),
     source: limit === null ? '' : limit.source,
     workings: [working],
     isPast: isPast(working),
@@ -88,7 +96,7 @@ export const checkRows = (set: SetAssessment, house: House): readonly CheckRow[]
     const { value } = working.result;
     return {
       title: working.title,
-      value: value === null ? 'unknown' : said(value, house, 'up'),
+      value: value === null ? phrase(house, 'unknown') : said(value, house, 'up'),
       limit: words,
       source,
       workings: [working],

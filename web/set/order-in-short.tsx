@@ -1,9 +1,9 @@
 /** The order of work of a set in one line a step, and the way to the whole of it. */
 import { useEffect, useMemo, useState } from 'react';
-import { tradeWord } from '#drawings';
 import { isAccepted, stepsBetween, type WorkedOrder, type WorkKind } from '#orders';
 import { sayWhyNoOrder, stepTitle } from '#sheets';
 import { Link } from '../address/link.tsx';
+import { useTell } from '../language/use-tell.ts';
 import { sizeWords, wordsOf } from '../order/moments.ts';
 import { PlannedFrame } from '../order/planned-frame.tsx';
 import { likelyJob, startFor } from '../order/question.ts';
@@ -29,24 +29,28 @@ const useRested = (): boolean => {
 };
 
 export const OrderInShort = ({ each }: Props) => {
-  const { house } = useWork();
+  const tell = useTell();
   const isRested = useRested();
   const job = likelyJob(each.set.recorded.state);
-  const word = job === 'load' ? 'to hang it' : `to ${tradeWord(house, 'strike')} it`;
+  const title =
+    job === 'load'
+      ? tell('Order of work in short, to hang it')
+      : tell('Order of work in short, to strike it');
   return (
-    <PlannedFrame word="PLANNED" title={`Order of work in short, ${word}`}>
+    <PlannedFrame word="PLANNED" title={title}>
       {isRested ? (
         <Searched each={each} job={job} />
       ) : (
-        <p className="quiet">An order is searched for once the set stays as it is …</p>
+        <p className="quiet">{tell('An order is searched for once the set stays as it is …')}</p>
       )}
       <p>
         <Link to={{ kind: 'order', set: each.id, job: null, from: null }}>
-          The order of work of this set
+          {tell('The order of work of this set')}
         </Link>
         <span className="quiet">
-          : drawn step by step, with what holds it. No {tradeWord(house, 'bricks')} go on or come
-          off by this list.
+          {tell(
+            ': drawn step by step, with what holds it. No bricks go on or come off by this list.',
+          )}
         </span>
       </p>
     </PlannedFrame>
@@ -54,9 +58,10 @@ export const OrderInShort = ({ each }: Props) => {
 };
 
 const Searched = ({ each, job }: Props & { readonly job: WorkKind }) => {
+  const tell = useTell();
   const { house } = useWork();
   const answer = useOrder({ set: each.id, job, from: startFor(job, null) });
-  if (answer === null) return <p className="quiet">Searching for an order …</p>;
+  if (answer === null) return <p className="quiet">{tell('Searching for an order …')}</p>;
   const isWorked = !('refusals' in answer) && 'found' in answer.plan && isAccepted(answer.order);
   if (isWorked) return <Steps each={each} worked={answer} />;
   return (
@@ -75,7 +80,7 @@ const Steps = ({ each, worked }: Props & { readonly worked: WorkedOrder }) => {
   return (
     <>
       <p>
-        <b>{sizeWords(order)}</b>
+        <b>{sizeWords(order, house)}</b>
       </p>
       <ol className="steps-in-short">
         {stepsBetween(order).map((between) => (

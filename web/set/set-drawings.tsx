@@ -8,10 +8,10 @@ import {
   hungDrawing,
   stackDrawing,
   suspensionSentence,
-  tradeWord,
 } from '#drawings';
 import type { House, Known } from '#house';
 import { sayMeasure, type Table } from '#sheets';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { TableView } from '../sheets-page/table-view.tsx';
@@ -62,16 +62,12 @@ const ArborAndStack = ({ set, house }: PartProps) => {
     (width: number) => stackDrawing(set, house, { width, height: size.height, letter: LETTER, of }),
     [set, house, size, of],
   );
-  const word = tradeWord(house, 'arbor');
+  const tell = useTell();
   return (
     <div className="arbor-and-stack">
+      <Measured title={tell('Arbor')} className="arbor" draw={arbor} />
       <Measured
-        title={word.charAt(0).toUpperCase() + word.slice(1)}
-        className="arbor"
-        draw={arbor}
-      />
-      <Measured
-        title={of === 'plan' ? 'Stack, planned' : 'Stack, recorded'}
+        title={of === 'plan' ? tell('Stack, planned') : tell('Stack, recorded')}
         className="stack"
         draw={stack}
       />
@@ -80,6 +76,7 @@ const ArborAndStack = ({ set, house }: PartProps) => {
 };
 
 const Curve = ({ set, house, table }: PartProps & { readonly table: Table | null }) => {
+  const tell = useTell();
   const [after, setAfter] = useState(-1);
   const releases = set.plan.known ? set.plan.value.after : [];
   const size = useMemo(() => sizeFor([{ set, house }]), [set, house]);
@@ -94,15 +91,15 @@ const Curve = ({ set, house, table }: PartProps & { readonly table: Table | null
     [set, house, size, after],
   );
   return (
-    <Measured title="Balance against height" className="curve" draw={curve}>
+    <Measured title={tell('Balance against height')} className="curve" draw={curve}>
       {releases.length === 0 ? null : (
         <label className="release-choice">
-          <span className="label">shown</span>
+          <span className="label">{tell('shown')}</span>
           <select value={after} onChange={({ target }) => setAfter(Number(target.value))}>
-            <option value={-1}>with all that hangs</option>
+            <option value={-1}>{tell('with all that hangs')}</option>
             {releases.map(({ how }, index) => (
               <option key={how} value={index}>
-                after: {how}
+                {tell('after: {how}', { how })}
               </option>
             ))}
           </select>
@@ -110,7 +107,7 @@ const Curve = ({ set, house, table }: PartProps & { readonly table: Table | null
       )}
       {table === null ? null : (
         <details>
-          <summary>The curve as a table</summary>
+          <summary>{tell('The curve as a table')}</summary>
           <TableView table={table} />
         </details>
       )}
@@ -122,18 +119,23 @@ type SteelProps = { readonly deadHungAt: Known<number>; readonly house: House };
 
 /** What hangs is not the arbor's to carry, so a curve would pretend. */
 const HeldBySteel = ({ deadHungAt, house }: SteelProps) => {
+  const tell = useTell();
   const at = deadHungAt.known
-    ? `at ${sayMeasure({ value: deadHungAt.value, kind: 'length' }, house)}`
-    : 'at a height that is not known';
+    ? sayMeasure({ value: deadHungAt.value, kind: 'length' }, house)
+    : null;
   return (
     <div className="curve">
-      <h2>Balance against height</h2>
+      <h2>{tell('Balance against height')}</h2>
       <p className="no-arbor">
-        Steel holds this set {at}, not its {tradeWord(house, 'arbor')}.
+        {at === null
+          ? tell('Steel holds this set at a height that is not known, not its arbor.')
+          : tell('Steel holds this set at {at}, not its arbor.', { at })}
       </p>
       <p className="quiet">
-        No curve is drawn: while it is {tradeWord(house, 'deadHung')} it does not travel. To fly it
-        again is an order of work, with {tradeWord(house, 'bricks')} on before the steel comes off.
+        {tell(
+          'No curve is drawn: while it is dead-hung it does not travel. To fly it again is an ' +
+            'order of work, with bricks on before the steel comes off.',
+        )}
       </p>
     </div>
   );
@@ -145,7 +147,8 @@ const FromTheHouse = ({ set, house }: PartProps) => {
     (width: number) => hungDrawing(set, house, { width, ...size }),
     [set, house, size],
   );
-  return <Measured title="From the house" className="hung" draw={hung} />;
+  const tell = useTell();
+  return <Measured title={tell('From the house')} className="hung" draw={hung} />;
 };
 
 /** The batten on its lines, drawn below, shows all of it and more. */
@@ -157,29 +160,28 @@ const BattenFront = ({ set, house }: PartProps) => {
     (width: number) => battenFrontDrawing(set, house, { width, letter: LETTER }),
     [set, house],
   );
-  const word = tradeWord(house, 'batten');
-  return (
-    <Measured
-      title={`${word.charAt(0).toUpperCase()}${word.slice(1)} from the house`}
-      className="front"
-      draw={front}
-    />
-  );
+  const tell = useTell();
+  return <Measured title={tell('Batten from the house')} className="front" draw={front} />;
 };
 
 /** A set that takes no bricks says so in words, and no curve is drawn where there is none. */
-const WithoutArbor = ({ each, house }: { readonly each: SetReckoning; readonly house: House }) => (
-  <>
-    <div className="set-drawings without-arbor">
-      <div>
-        <p className="no-arbor">{suspensionSentence(each.set.lineSet, house)}</p>
-        <p className="quiet">
-          No curve and no stack are drawn: nothing here balances. What carries it, what it may carry
-          and how it is held stand in the papers of the house.
-        </p>
+const WithoutArbor = ({ each, house }: { readonly each: SetReckoning; readonly house: House }) => {
+  const tell = useTell();
+  return (
+    <>
+      <div className="set-drawings without-arbor">
+        <div>
+          <p className="no-arbor">{suspensionSentence(each.set.lineSet, house)}</p>
+          <p className="quiet">
+            {tell(
+              'No curve and no stack are drawn: nothing here balances. What carries it, what it ' +
+                'may carry and how it is held stand in the papers of the house.',
+            )}
+          </p>
+        </div>
+        <FromTheHouse set={each.set} house={house} />
       </div>
-      <FromTheHouse set={each.set} house={house} />
-    </div>
-    <BattenFront set={each.set} house={house} />
-  </>
-);
+      <BattenFront set={each.set} house={house} />
+    </>
+  );
+};

@@ -2,7 +2,9 @@
 import { useState } from 'react';
 import type { Finding } from '#findings';
 import { sayFinding } from '#sheets';
+import { told } from '#texts';
 import { Notice } from '../frame/notice.tsx';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { WorkingView } from './working-view.tsx';
@@ -11,6 +13,7 @@ const DEGREES = { stop: 'danger', caution: 'caution', note: 'note' } as const;
 const ORDER = ['stop', 'caution', 'note'] as const;
 
 export const FindingNotice = ({ finding }: { readonly finding: Finding }) => {
+  const tell = useTell();
   const { house } = useWork();
   const [isOpen, setOpen] = useState(false);
   const { title, sentence } = sayFinding(finding, house);
@@ -21,7 +24,7 @@ export const FindingNotice = ({ finding }: { readonly finding: Finding }) => {
         {sentence} <span className="code">{code}</span>
       </p>
       <p className="quiet">
-        {limitSource}
+        {told(house, limitSource)}
         {working === null ? null : (
           <>
             {'. '}
@@ -31,7 +34,7 @@ export const FindingNotice = ({ finding }: { readonly finding: Finding }) => {
               aria-expanded={isOpen}
               onClick={() => setOpen(!isOpen)}
             >
-              {isOpen ? 'Hide the working' : 'Working'}
+              {isOpen ? tell('Hide the working') : tell('Working')}
             </button>
           </>
         )}
@@ -51,6 +54,7 @@ type FindingsProps = {
 };
 
 export const SetFindings = ({ each, degree }: FindingsProps) => {
+  const tell = useTell();
   const shown = each.findings
     .filter(({ level }) => (level === 'stop') === (degree === 'stop'))
     .toSorted((one, other) => ORDER.indexOf(one.level) - ORDER.indexOf(other.level));
@@ -61,11 +65,13 @@ export const SetFindings = ({ each, degree }: FindingsProps) => {
   }
   return (
     <section className="findings-list" aria-labelledby="findings-head">
-      <h2 id="findings-head">Look first</h2>
+      <h2 id="findings-head">{tell('Look first')}</h2>
       {shown.length === 0 ? (
         <p className="quiet">
-          No rule that this program knows speaks to this set. That is no proof: see what is due by
-          hand.
+          {tell(
+            'No rule that this program knows speaks to this set. That is no proof: see what is ' +
+              'due by hand.',
+          )}
         </p>
       ) : (
         shown.map((finding, index) => (

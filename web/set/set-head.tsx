@@ -5,12 +5,14 @@ import { Link } from '../address/link.tsx';
 import { go } from '../address/use-address.ts';
 import { withField, withHang } from '../editing/show-edits.ts';
 import { Refusals } from '../frame/refusals.tsx';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useEditing, useWork } from '../reckoning/use-work.ts';
 import { StandsNow } from './stands-now.tsx';
 
 /** Typed, and Enter: another set. */
 const NumberBox = ({ id }: { readonly id: string }) => {
+  const tell = useTell();
   const { sets } = useWork();
   const [typed, setTyped] = useState(id);
   const isKnown = sets.some((each) => each.id.toLowerCase() === typed.trim().toLowerCase());
@@ -22,7 +24,7 @@ const NumberBox = ({ id }: { readonly id: string }) => {
   return (
     <form className="number-box" onSubmit={leave}>
       <label className="only-said" htmlFor="set-number">
-        Set number: type another and press Enter
+        {tell('Set number: type another and press Enter')}
       </label>
       <input
         id="set-number"
@@ -34,12 +36,13 @@ const NumberBox = ({ id }: { readonly id: string }) => {
         onChange={({ target }) => setTyped(target.value)}
         onBlur={() => setTyped(id)}
       />
-      {isKnown ? null : <span className="number-note">no such set</span>}
+      {isKnown ? null : <span className="number-note">{tell('no such set')}</span>}
     </form>
   );
 };
 
 const NameBox = ({ each }: { readonly each: SetReckoning }) => {
+  const tell = useTell();
   const editing = useEditing();
   const { sets } = useWork();
   const { hang } = each.set;
@@ -62,11 +65,12 @@ const NameBox = ({ each }: { readonly each: SetReckoning }) => {
     setRefusals(found);
     if (found.length === 0) setTyped(null);
   };
-  const empty = each.keptEmpty === null ? 'Empty' : `Empty, ${each.keptEmpty}`;
+  const empty =
+    each.keptEmpty === null ? tell('Empty') : tell('Empty, {why}', { why: each.keptEmpty });
   return (
     <div className="name-box">
       <input
-        aria-label={`What hangs on set ${each.id}`}
+        aria-label={tell('What hangs on set {id}', { id: each.id })}
         value={typed ?? name}
         placeholder={empty}
         autoComplete="off"
@@ -85,22 +89,25 @@ const NameBox = ({ each }: { readonly each: SetReckoning }) => {
   );
 };
 
-const nameOf = (each: SetReckoning): string => each.set.hang?.name ?? 'empty';
+type Tell = ReturnType<typeof useTell>;
+
+const nameOf = (each: SetReckoning, tell: Tell): string => each.set.hang?.name ?? tell('empty');
 
 const Beside = ({ each }: { readonly each: SetReckoning }) => {
+  const tell = useTell();
   const { sets } = useWork();
   const here = sets.findIndex(({ id }) => id === each.id);
   const [before, after] = [sets[here - 1], sets[here + 1]];
   return (
     <p className="beside">
-      beside it{' '}
+      {tell('beside it')}{' '}
       {[before, after]
         .filter((one) => one !== undefined)
         .map((one, index) => (
           <span key={one.id}>
-            {index === 0 ? '' : ' and '}
+            {index === 0 ? '' : tell(' and ')}
             <Link to={{ kind: 'set', set: one.id }}>
-              {one.id} {nameOf(one)}
+              {one.id} {nameOf(one, tell)}
             </Link>
           </span>
         ))}
@@ -108,36 +115,41 @@ const Beside = ({ each }: { readonly each: SetReckoning }) => {
   );
 };
 
-export const SetHead = ({ each }: { readonly each: SetReckoning }) => (
-  <div className="set-head">
-    <div className="set-title">
-      <h1 className="only-said">
-        Set {each.id}, {nameOf(each)}
-      </h1>
-      <div className="set-name">
-        <NumberBox id={each.id} />
-        <NameBox each={each} />
+export const SetHead = ({ each }: { readonly each: SetReckoning }) => {
+  const tell = useTell();
+  return (
+    <div className="set-head">
+      <div className="set-title">
+        <h1 className="only-said">
+          {tell('Set {id}, {name}', { id: each.id, name: nameOf(each, tell) })}
+        </h1>
+        <div className="set-name">
+          <NumberBox id={each.id} />
+          <NameBox each={each} />
+        </div>
+        <Beside each={each} />
+        {each.set.hang === null ? null : (
+          <nav aria-label={tell('Questions about this set')} className="set-questions">
+            <Link to={{ kind: 'whatIf', set: each.id, change: null }}>{tell('What if?')}</Link>
+            <Link
+              to={{
+                kind: 'compare',
+                set: each.id,
+                other: null,
+                show: null,
+                house: null,
+                revision: null,
+              }}
+            >
+              {tell('Lay another hang beside it')}
+            </Link>
+            <Link to={{ kind: 'whichSet', piece: each.id }}>
+              {tell('Which other set would take it?')}
+            </Link>
+          </nav>
+        )}
       </div>
-      <Beside each={each} />
-      {each.set.hang === null ? null : (
-        <nav aria-label="Questions about this set" className="set-questions">
-          <Link to={{ kind: 'whatIf', set: each.id, change: null }}>What if?</Link>
-          <Link
-            to={{
-              kind: 'compare',
-              set: each.id,
-              other: null,
-              show: null,
-              house: null,
-              revision: null,
-            }}
-          >
-            Lay another hang beside it
-          </Link>
-          <Link to={{ kind: 'whichSet', piece: each.id }}>Which other set would take it?</Link>
-        </nav>
-      )}
+      <StandsNow each={each} />
     </div>
-    <StandsNow each={each} />
-  </div>
-);
+  );
+};

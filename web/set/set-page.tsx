@@ -6,6 +6,7 @@ import { TitleBlock } from '../frame/title-block.tsx';
 import { GridArea } from '../grid/grid-area.tsx';
 import { ItemsTable } from '../items/items-table.tsx';
 import { at } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useSet, useWork } from '../reckoning/use-work.ts';
 import { PrintLinks } from '../sheets-page/print-links.tsx';
@@ -20,6 +21,7 @@ import { findBlock, useCard } from './use-card.ts';
 import { useSetKeys } from './use-set-keys.ts';
 
 export const SetPage = ({ id }: { readonly id: string }) => {
+  const tell = useTell();
   const each = useSet(id);
   const { sets } = useWork();
   useSetKeys(
@@ -28,8 +30,10 @@ export const SetPage = ({ id }: { readonly id: string }) => {
   );
   if (each === undefined) {
     return (
-      <Notice degree="caution" title={`this house has no set ${id}`}>
-        <p>Look along the wall, or type a number there. Nothing else is shown in its place.</p>
+      <Notice degree="caution" title={tell('this house has no set {set}', { set: id })}>
+        <p>
+          {tell('Look along the wall, or type a number there. Nothing else is shown in its place.')}
+        </p>
       </Notice>
     );
   }
@@ -37,6 +41,7 @@ export const SetPage = ({ id }: { readonly id: string }) => {
 };
 
 const OneSet = ({ each }: { readonly each: SetReckoning }) => {
+  const tell = useTell();
   const { house, documents } = useWork();
   const card = useCard(each.id);
   const proofs = card && findBlock(card.blocks, 'proofs');
@@ -51,7 +56,7 @@ const OneSet = ({ each }: { readonly each: SetReckoning }) => {
       <BattenPart set={each.set} house={house} />
       {isHung ? (
         <section className="set-part" aria-labelledby="items-head">
-          <h2 id="items-head">What hangs here</h2>
+          <h2 id="items-head">{tell('What hangs here')}</h2>
           <GridArea>
             <ItemsTable
               each={each}
@@ -68,13 +73,16 @@ const OneSet = ({ each }: { readonly each: SetReckoning }) => {
           <BricksChoice each={each} />
           <ProofsDue proofs={proofs ?? null} />
           <section aria-labelledby="print-head">
-            <h2 id="print-head">Print</h2>
+            <h2 id="print-head">{tell('Print')}</h2>
             {card === undefined ? null : <PrintLinks sheet={card} />}
           </section>
         </div>
         <SetFindings each={each} degree="others" />
       </div>
-      <TitleBlock drawing={`Set ${each.id}, plan and record`} scale="one height for all drawings" />
+      <TitleBlock
+        drawing={tell('Set {id}, plan and record', { id: each.id })}
+        scale={tell('one height for all drawings')}
+      />
     </>
   );
 };

@@ -1,13 +1,17 @@
 /** The balance card of a set, made here from the same description as the paper. */
 import { useMemo } from 'react';
 import { type Block, type Sheet, sheetOf } from '#sheets';
+import { phrase } from '#texts';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { SAID_ABOVE } from '../self-check/screens.ts';
 
 export const useCard = (set: string): Sheet | undefined => {
   const { house, show, state, assessment, findings, kept, nowMs } = useWork();
-  const revision = `house ${kept.house.server.revision}, show ${kept.show.server.revision}`;
+  const revision = phrase(house, 'house {revision}, show {revision2}', {
+    revision: kept.house.server.revision,
+    revision2: kept.show.server.revision,
+  });
   return useMemo(() => {
     const printedAt = new Date(nowMs).toISOString();
     const stamp = { revision, printedAt, printedBy: nameOnDevice() };

@@ -1,9 +1,12 @@
 import type { Working } from '#findings';
 import { sayWorking } from '#sheets';
+import { told } from '#texts';
+import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 
 /** How a figure came about: in symbols, with the numbers in, the result, the limit, the source. */
 export const WorkingView = ({ working }: { readonly working: Working }) => {
+  const tell = useTell();
   const { house } = useWork();
   const said = sayWorking(working, house);
   return (
@@ -17,10 +20,10 @@ export const WorkingView = ({ working }: { readonly working: Working }) => {
       <table className="plain">
         <thead>
           <tr>
-            <th scope="col">sign</th>
-            <th scope="col">what it is</th>
+            <th scope="col">{tell('sign')}</th>
+            <th scope="col">{tell('what it is')}</th>
             <th scope="col" className="number">
-              value
+              {tell('value')}
             </th>
           </tr>
         </thead>
@@ -30,7 +33,7 @@ export const WorkingView = ({ working }: { readonly working: Working }) => {
               <th scope="row">{symbol}</th>
               <td>
                 {meaning}
-                {source === null ? null : <small> {source}</small>}
+                {source === null ? null : <small> {told(house, source)}</small>}
               </td>
               <td className="number">{value}</td>
             </tr>
@@ -38,7 +41,8 @@ export const WorkingView = ({ working }: { readonly working: Working }) => {
         </tbody>
       </table>
       <p className="quiet">
-        Source: {said.source}.{said.omits === null ? '' : ` Left out: ${said.omits}.`}
+        {tell('Source: {source}.', { source: said.source })}
+        {said.omits === null ? '' : ` ${tell('Left out: {omits}.', { omits: said.omits })}`}
       </p>
     </div>
   );

@@ -2,7 +2,7 @@
 
 import type { House } from '#house';
 import type { Sheet } from '#sheets';
-import { phrase } from '#texts';
+import { message, phrase } from '#texts';
 import { Notice } from '../frame/notice.tsx';
 import type { Kept } from '../keeping/kept.ts';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
@@ -14,13 +14,27 @@ const askFor = (path: string, asked: Readonly<Record<string, string>>): string =
 
 const isUnsaved = (kept: Kept | null): boolean => kept !== null && kept.save.is !== 'saved';
 
+const OF_A_SET: ReadonlyMap<string, string> = new Map([
+  ['balance-card', message('balance card')],
+  ['hanging-card', message('hanging card')],
+  ['strike-sheet', message('strike sheet')],
+  ['loading-sheet', message('loading sheet')],
+  ['unloading-sheet', message('unloading sheet')],
+]);
+
 /** The sheet in words: a card has a set of its own, and every other sheet has a title. */
 const sheetWords = ({ id, title, kind: of, name }: Sheet, house: House): string => {
   const [kind = '', set] = id.split('/');
-  if (of === 'section' || of === 'plan') return `${of}, ${name}`;
-  return set === undefined
-    ? title.charAt(0).toLowerCase() + title.slice(1)
-    : phrase(house, '{kind}, set {set}', { kind: phrase(house, kind.replaceAll('-', ' ')), set });
+  if (of === 'section') return `${phrase(house, 'section')}, ${name}`;
+  if (of === 'plan') return `${phrase(house, 'plan')}, ${name}`;
+  if (set !== undefined) {
+    return phrase(house, '{kind}, set {set}', {
+      kind: phrase(house, OF_A_SET.get(kind) ?? kind.replaceAll('-', ' ')),
+      set,
+    });
+  }
+  // Only English writes a noun small in the middle of a sentence.
+  return house.tongue === undefined ? title.charAt(0).toLowerCase() + title.slice(1) : title;
 };
 
 /** The name is looked up when the link is followed, for it may be typed after this is drawn. */

@@ -1,10 +1,12 @@
 /** Two sets side by side, or one as it is and as it would be: drawings, figures, checks. */
 import { useCallback, useMemo } from 'react';
-import { balanceDrawing, stackDrawing, tradeWord } from '#drawings';
+import { balanceDrawing, stackDrawing } from '#drawings';
 import type { Finding } from '#findings';
 import type { House } from '#house';
-import { inHouseWords } from '#sheets';
+import { inVoice, message, phrase, type Voice } from '#texts';
 import { Glyph } from '../drawing/glyph-view.tsx';
+import { FOLDED } from '../frame/folded-roles.ts';
+import { useTell } from '../language/use-tell.ts';
 import { LETTER, sizeFor } from '../set/drawing-size.ts';
 import { Measured } from '../set/measured.tsx';
 import { type FindingChange, findingsApart, unknownApart } from './findings-apart.ts';
@@ -25,6 +27,7 @@ type SidesProps = {
 };
 
 export const DrawnApart = ({ one, other, labels }: SidesProps) => {
+  const tell = useTell();
   const { set, house } = other;
   const { set: besideSet, house: besideHouse } = one;
   const curve = useMemo(() => {
@@ -34,13 +37,16 @@ export const DrawnApart = ({ one, other, labels }: SidesProps) => {
   }, [besideSet, besideHouse, set, house]);
   return (
     <div className="apart-drawings">
-      <Measured title="Balance against height" className="curve" draw={curve}>
+      <Measured title={tell('Balance against height')} className="curve" draw={curve}>
         <p className="quiet">
-          Full line: {labels.other}. Thin dashed line: {labels.one}.
+          {tell('Full line: {other}. Thin dashed line: {one}.', {
+            other: labels.other,
+            one: labels.one,
+          })}
         </p>
       </Measured>
-      <Stack side={one} title={`Stack, ${labels.one}`} />
-      <Stack side={other} title={`Stack, ${labels.other}`} />
+      <Stack side={one} title={tell('Stack, {label}', { label: labels.one })} />
+      <Stack side={other} title={tell('Stack, {label}', { label: labels.other })} />
     </div>
   );
 };
@@ -62,8 +68,12 @@ const Stack = ({
   return <Measured title={title} className="stack" draw={draw} />;
 };
 
-const Change = ({ words }: { readonly words: string }) =>
-  words === '' ? <span className="quiet">the same</span> : <b>{words}</b>;
+/** The same only where both print the same: of what is not known on one side nothing is said. */
+const Change = ({ before, after, change }: Omit<SideRow, 'what'>) => {
+  const tell = useTell();
+  if (change !== '') return <b>{change}</b>;
+  return <span className="quiet">{before === after ? tell('the same') : tell('not known')}</span>;
+};
 
 type TableProps = {
   readonly caption: string;
@@ -73,31 +83,48 @@ type TableProps = {
 };
 
 /** A phone reads each row as a small block: the label of a column stands in its cell there. */
-const ApartTable = ({ caption, head, labels, rows }: TableProps) => (
-  <table className="plain apart-table folds">
-    <caption>{caption}</caption>
-    <thead>
-      <tr>
-        <th scope="col">{head}</th>
-        <th scope="col">{labels.one}</th>
-        <th scope="col">{labels.other}</th>
-        <th scope="col">difference</th>
-      </tr>
-    </thead>
-    <tbody>
-      {rows.map(({ what, before, after, change }) => (
-        <tr key={what}>
-          <th scope="row">{what}</th>
-          <td data-label={labels.one}>{before}</td>
-          <td data-label={labels.other}>{after}</td>
-          <td data-label="difference" className="whole">
-            <Change words={change} />
-          </td>
+const ApartTable = ({ caption, head, labels, rows }: TableProps) => {
+  const tell = useTell();
+  return (
+    <table {...FOLDED.table} className="plain apart-table folds by-three">
+      <caption>{caption}</caption>
+      <thead {...FOLDED.rows}>
+        <tr {...FOLDED.row}>
+          <th {...FOLDED.columnHead} scope="col">
+            {head}
+          </th>
+          <th {...FOLDED.columnHead} scope="col">
+            {labels.one}
+          </th>
+          <th {...FOLDED.columnHead} scope="col">
+            {labels.other}
+          </th>
+          <th {...FOLDED.columnHead} scope="col">
+            {tell('difference')}
+          </th>
         </tr>
-      ))}
-    </tbody>
-  </table>
-);
+      </thead>
+      <tbody {...FOLDED.rows}>
+        {rows.map(({ what, before, after, change }) => (
+          <tr {...FOLDED.row} key={what}>
+            <th {...FOLDED.rowHead} scope="row">
+              {what}
+            </th>
+            <td {...FOLDED.cell} data-label={labels.one}>
+              {before}
+            </td>
+            <td {...FOLDED.cell} data-label={labels.other}>
+              {after}
+            </td>
+            <td {...FOLDED.cell} data-label={tell('difference')}>
+              <Change before={before} after={after} change={change} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+};
 
 export const FiguresApart = ({
   one,
@@ -105,17 +132,23 @@ export const FiguresApart = ({
   labels,
   reader,
 }: SidesProps & { readonly reader: House }) => {
+  const tell = useTell();
   const rows = sideRows(one, other, reader);
   const lines = lineRows(one, other, reader);
   return (
     <div className="apart-figures">
-      <ApartTable caption="In figures" head="what" labels={labels} rows={rows} />
+      <ApartTable caption={tell('In figures')} head={tell('what')} labels={labels} rows={rows} />
       {lines === null ? null : (
         <ApartTable
-          caption={inHouseWords(`Lift lines at ${lines.state}, line 1 at stage right`, reader)}
-          head="line"
+          caption={phrase(reader, 'Lift lines at {state}, line 1 at stage right', {
+            state: lines.state,
+          })}
+          head={tell('line')}
           labels={labels}
-          rows={lines.rows.map(({ line, ...row }) => ({ what: `line ${line}`, ...row }))}
+          rows={lines.rows.map(({ line, ...row }) => ({
+            what: tell('line {line}', { line }),
+            ...row,
+          }))}
         />
       )}
     </div>
@@ -131,19 +164,20 @@ type ItemProps = {
 };
 
 /** Of two hangs: which of them it is said of, or of which it is graver. */
-const comparedWord = (is: FindingChange['is'], { one, other }: Labels): string =>
-  ({
-    new: `Only ${other}`,
-    gone: `Only ${one}`,
-    worse: `More on ${other}`,
-    better: `Less on ${other}`,
-  })[is];
+const comparedWord = (is: FindingChange['is'], { one, other }: Labels, voice: Voice): string =>
+  phrase(voice, COMPARED[is], { label: is === 'gone' ? one : other });
+
+const COMPARED = {
+  new: message('Only {label}'),
+  gone: message('Only {label}'),
+  worse: message('More on {label}'),
+  better: message('Less on {label}'),
+} as const;
 
 const ChangeItem = ({ change, house, labels }: ItemProps) => {
   const { finding, is } = change;
   const glyph = finding.level === 'note' || is === 'gone' ? null : GLYPHS[finding.level];
-  const set = finding.at.set === undefined ? 'house' : `set ${finding.at.set}`;
-  const word = labels === undefined ? `${changeWord(is)}, ${set}` : comparedWord(is, labels);
+  const word = labels === undefined ? changeWord(change, house) : comparedWord(is, labels, house);
   return (
     <li className={`finding-change ${is}`}>
       {glyph === null ? null : <Glyph name={glyph} size={22} />}
@@ -164,13 +198,16 @@ type ChecksProps = {
 };
 
 export const ChecksApart = ({ before, after, house, id, labels }: ChecksProps) => {
+  const tell = useTell();
   const changes = findingsApart(before, after);
   const unknown = unknownApart(before, after);
   return (
     <section aria-labelledby={id} className="apart-checks">
-      <h3 id={id}>{labels === undefined ? 'Checks that change' : 'Checks that differ'}</h3>
+      <h3 id={id}>
+        {labels === undefined ? tell('Checks that change') : tell('Checks that differ')}
+      </h3>
       {changes.length === 0 ? (
-        <p className="quiet">None of the rules says anything else.</p>
+        <p className="quiet">{tell('None of the rules says anything else.')}</p>
       ) : (
         <ul className="finding-changes">
           {changes.map((change, index) => (
@@ -183,8 +220,8 @@ export const ChecksApart = ({ before, after, house, id, labels }: ChecksProps) =
           ))}
         </ul>
       )}
-      <Unknown title="Not known any more, and needed" words={unknown.fresh} house={house} />
-      <Unknown title="Known now, or no longer needed" words={unknown.gone} house={house} />
+      <Unknown title={tell('Not known any more, and needed')} words={unknown.fresh} house={house} />
+      <Unknown title={tell('Known now, or no longer needed')} words={unknown.gone} house={house} />
     </section>
   );
 };
@@ -201,7 +238,7 @@ const Unknown = ({ title, words, house }: UnknownProps) =>
       <h4>{title}</h4>
       <ul className="plain-list">
         {words.map((each) => (
-          <li key={each}>{inHouseWords(each, house)}</li>
+          <li key={each}>{inVoice(house, each)}</li>
         ))}
       </ul>
     </>
@@ -210,7 +247,6 @@ const Unknown = ({ title, words, house }: UnknownProps) =>
 export const noPlanWords = ({ set, house }: Side): string | null =>
   set.plan.known || set.hang === null
     ? null
-    : inHouseWords(
-        `No ${tradeWord(house, 'arbor')} is worked out: ${set.plan.needs.join('; ')}.`,
-        house,
-      );
+    : phrase(house, 'No arbor is worked out: {needs}.', {
+        needs: set.plan.needs.map((each) => inVoice(house, each)).join('; '),
+      });

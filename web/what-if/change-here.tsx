@@ -2,25 +2,30 @@
 
 import { tradeWord } from '#drawings';
 import type { Basis } from '#house';
+import { decimalMarkOf } from '#quantities';
+import { message } from '#texts';
 import { withField, withLength } from '../editing/show-edits.ts';
 import { writtenText } from '../editing/written.ts';
 import { EditCell } from '../grid/edit-cell.tsx';
 import { GridArea } from '../grid/grid-area.tsx';
+import { shownText } from '../grid/typed-marks.ts';
 import { ItemsTable } from '../items/items-table.tsx';
 import { at, isList, isObject } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useEditing, useWork } from '../reckoning/use-work.ts';
 import { BricksChoice } from '../set/bricks-choice.tsx';
-import { placesFrom, placesText } from './places-text.ts';
+import { placesFrom, placesText, readPlaces, shownPlaces } from './places-text.ts';
 
 type Props = { readonly each: SetReckoning };
 
 export const ChangeHere = ({ each }: Props) => {
+  const tell = useTell();
   const { house, documents } = useWork();
   const given = at(documents.show, ['given', 'basis']);
   return (
     <section className="change-here" aria-labelledby="change-here">
-      <h3 id="change-here">Change it here</h3>
+      <h3 id="change-here">{tell('Change it here')}</h3>
       <GridArea>
         <ItemsTable
           each={each}
@@ -39,11 +44,12 @@ export const ChangeHere = ({ each }: Props) => {
 
 const REFERENCES: Readonly<Record<string, string>> = {
   batten: '',
-  lowestPoint: ' (lowest point)',
-  lens: ' (lens)',
+  lowestPoint: message(' (lowest point)'),
+  lens: message(' (lens)'),
 };
 
 const Heights = ({ each }: Props) => {
+  const tell = useTell();
   const editing = useEditing();
   const { house } = useWork();
   const trims = each.written?.['trims'];
@@ -52,12 +58,12 @@ const Heights = ({ each }: Props) => {
   return (
     <GridArea>
       <table className="plain change-table">
-        <caption>Heights</caption>
+        <caption>{tell('Heights')}</caption>
         <thead>
           <tr>
             <th scope="col">{word}</th>
             <th scope="col" className="number">
-              height
+              {tell('height')}
             </th>
           </tr>
         </thead>
@@ -69,10 +75,10 @@ const Heights = ({ each }: Props) => {
               <tr key={name} data-row="">
                 <th scope="row">
                   {name}
-                  {REFERENCES[String(trim['reference'])] ?? ''}
+                  {tell(REFERENCES[String(trim['reference'])] ?? '')}
                 </th>
                 <EditCell
-                  name={`height of ${word} ${name}, set ${each.id}`}
+                  name={tell('height of {word} {name}, set {id}', { word, name, id: each.id })}
                   text={text}
                   className="number"
                   measure={{ dimension: 'length', units: house.units }}
@@ -83,7 +89,11 @@ const Heights = ({ each }: Props) => {
                     })
                   }
                 >
-                  {text === '' ? <span className="unknown">unknown</span> : text}
+                  {text === '' ? (
+                    <span className="unknown">{tell('unknown')}</span>
+                  ) : (
+                    shownText(text, decimalMarkOf(house))
+                  )}
                 </EditCell>
               </tr>
             );
@@ -95,6 +105,7 @@ const Heights = ({ each }: Props) => {
 };
 
 const PlacesOf = ({ each }: Props) => {
+  const tell = useTell();
   const editing = useEditing();
   const { house } = useWork();
   const items = each.written?.['items'];
@@ -102,32 +113,38 @@ const PlacesOf = ({ each }: Props) => {
   return (
     <GridArea>
       <table className="plain change-table">
-        <caption>Places along the {tradeWord(house, 'batten')}</caption>
+        <caption>{tell('Places along the batten')}</caption>
         <thead>
           <tr>
-            <th scope="col">item</th>
-            <th scope="col">from the centre, minus is stage right</th>
+            <th scope="col">{tell('item')}</th>
+            <th scope="col">{tell('from the centre, minus is stage right')}</th>
           </tr>
         </thead>
         <tbody>
           {written.map((item, index) => {
             const name = String(item['name']);
-            const text = placesText(item['placement']);
+            const text = shownPlaces(placesText(item['placement']), house);
             return (
               <tr key={String(item['id'])} data-row="">
                 <th scope="row">{name}</th>
                 <EditCell
-                  name={`place of ${name}, set ${each.id}: points, or one end to the other`}
+                  name={tell('place of {name}, set {id}: points, or one end to the other', {
+                    name,
+                    id: each.id,
+                  })}
                   text={text}
-                  take={(typed) =>
-                    editing.change({
+                  take={(typed) => {
+                    const read = readPlaces(typed, house);
+                    if (!read.ok) return [{ ...read.error, path: '' }];
+                    const places = placesFrom(read.value);
+                    return editing.change({
                       write: (show) =>
-                        withField(show, each.id, ['items', index, 'placement'], placesFrom(typed)),
-                      what: `place of ${name} on set ${each.id}: ${typed}`,
-                    })
-                  }
+                        withField(show, each.id, ['items', index, 'placement'], places),
+                      what: `place of ${name} on set ${each.id}: ${read.value}`,
+                    });
+                  }}
                 >
-                  {text === '' ? <span className="unknown">not given</span> : text}
+                  {text === '' ? <span className="unknown">{tell('not given')}</span> : text}
                 </EditCell>
               </tr>
             );

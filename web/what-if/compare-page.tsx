@@ -1,5 +1,6 @@
 /** Two hangs side by side: two sets of this show, or one set in another show or house. */
 import { useId, useMemo } from 'react';
+import { inVoice, phrase } from '#texts';
 import type { Place } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { go } from '../address/use-address.ts';
@@ -8,6 +9,7 @@ import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { askRevision, askRevisions } from '../keeping/server.ts';
 import { useKeeperState } from '../keeping/use-keeper.ts';
+import { useTell } from '../language/use-tell.ts';
 import { inView } from '../reckoning/in-view.ts';
 import { type Documents, type Reckoning, reckon, type SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
@@ -57,36 +59,51 @@ const useOther = (place: ComparePlace): Other => {
     const { documents } = shown;
     return reckon({ ...documents, show: raw ?? documents.show }, work.nowMs);
   }, [shown, revision, raw, work.nowMs]);
-  if (shown === null) return { is: 'missing', why: `there is no show ${place.show} here` };
+  if (shown === null) {
+    const why = phrase(work.house, 'there is no show {show} here', { show: place.show ?? '' });
+    return { is: 'missing', why };
+  }
   if (place.show === null && revision === null) return { is: 'here', reckoning: work };
   if (old.is === 'failed') return { is: 'missing', why: old.title };
   if (read === null) return { is: 'waiting' };
-  return read.ok
-    ? { is: 'here', reckoning: read.value }
-    : { is: 'missing', why: `the ${read.error.document} is not understood as it was then` };
+  if (!read.ok) {
+    const document = inVoice(work.house, read.error.document);
+    const why = phrase(work.house, 'the {document} is not understood as it was then', {
+      document,
+    });
+    return { is: 'missing', why };
+  }
+  const { tongue } = work.house;
+  return { is: 'here', reckoning: { ...read.value, house: { ...read.value.house, tongue } } };
 };
 
 export const ComparePage = ({ place }: { readonly place: ComparePlace }) => {
+  const tell = useTell();
   const work = useWork();
   const other = useOther(place);
   const one = work.sets.find(({ id }) => id === place.set);
   return (
     <>
       <div className="page-head">
-        <h1>Two hangs compared</h1>
+        <h1>{tell('Two hangs compared')}</h1>
         <p className="quiet">
-          As planned, each by its own show and house. Nothing is changed here.
+          {tell('As planned, each by its own show and house. Nothing is changed here.')}
         </p>
       </div>
       <Choose place={place} />
       {one === undefined || place.other === null ? (
-        <Notice degree="note" title="Choose what to lay beside it.">
-          <p>Another set of this show, a set of another show, or this one as it was before.</p>
+        <Notice degree="note" title={tell('Choose what to lay beside it.')}>
+          <p>
+            {tell('Another set of this show, a set of another show, or this one as it was before.')}
+          </p>
         </Notice>
       ) : (
         <Beside place={place} one={one} other={other} />
       )}
-      <TitleBlock drawing="Two hangs compared" scale="one height for all drawings" />
+      <TitleBlock
+        drawing={tell('Two hangs compared')}
+        scale={tell('one height for all drawings')}
+      />
     </>
   );
 };
@@ -98,13 +115,19 @@ type BesideProps = {
 };
 
 const Beside = ({ place, one, other }: BesideProps) => {
+  const tell = useTell();
   const work = useWork();
-  if (other.is === 'waiting') return <p role="status">Fetching the other show …</p>;
+  if (other.is === 'waiting') return <p role="status">{tell('Fetching the other show …')}</p>;
   if (other.is === 'missing') return <Notice degree="caution" title={other.why} />;
   const { reckoning } = other;
   const another = reckoning.sets.find(({ id }) => id === place.other);
   if (another === undefined) {
-    return <Notice degree="caution" title={`that house has no set ${place.other}`} />;
+    return (
+      <Notice
+        degree="caution"
+        title={tell('that house has no set {id}', { id: place.other ?? '' })}
+      />
+    );
   }
   return (
     <Both
@@ -119,13 +142,20 @@ const Beside = ({ place, one, other }: BesideProps) => {
 const labelsOf = (place: ComparePlace, work: Reckoning, other: Reckoning): Labels => {
   const show = place.show === null ? [] : [other.show.name];
   const house = other.house.id === work.house.id ? [] : [other.house.name];
-  const revision = place.revision === null ? [] : [`revision ${place.revision}`];
-  const words = [`set ${place.other}`, ...show, ...house, ...revision].join(', ');
-  const now = place.other === place.set && words === `set ${place.set}` ? ' again' : '';
-  return { one: `set ${place.set}`, other: `${words}${now}` };
+  const voice = work.house;
+  const revision =
+    place.revision === null
+      ? []
+      : [phrase(voice, 'revision {revision}', { revision: place.revision })];
+  const setWords = (id: string): string => phrase(voice, 'set {id}', { id });
+  const words = [setWords(place.other ?? ''), ...show, ...house, ...revision].join(', ');
+  const one = setWords(place.set);
+  const isSame = place.other === place.set && words === one;
+  return { one, other: isSame ? phrase(voice, '{set} again', { set: words }) : words };
 };
 
 const Choose = ({ place }: { readonly place: ComparePlace }) => {
+  const tell = useTell();
   const ids = useId();
   const work = useWork();
   const state = useKeeperState();
@@ -133,7 +163,7 @@ const Choose = ({ place }: { readonly place: ComparePlace }) => {
   return (
     <div className="compare-choice">
       <div className="piece-field">
-        <label htmlFor={`${ids}-one`}>This set</label>
+        <label htmlFor={`${ids}-one`}>{tell('This set')}</label>
         <select
           id={`${ids}-one`}
           value={place.set}
@@ -141,13 +171,13 @@ const Choose = ({ place }: { readonly place: ComparePlace }) => {
         >
           {work.sets.map(({ id, set }) => (
             <option key={id} value={id}>
-              {id}, {set.hang?.name ?? 'empty'}
+              {id}, {set.hang?.name ?? tell('empty')}
             </option>
           ))}
         </select>
       </div>
       <div className="piece-field">
-        <label htmlFor={`${ids}-other`}>Beside it</label>
+        <label htmlFor={`${ids}-other`}>{tell('Beside it')}</label>
         <select
           id={`${ids}-other`}
           value={otherKey(place)}
@@ -161,7 +191,7 @@ const Choose = ({ place }: { readonly place: ComparePlace }) => {
             }
           }}
         >
-          <option value="">choose …</option>
+          <option value="">{tell('choose …')}</option>
           {others.map(({ title, sets }) => (
             <optgroup key={title} label={title}>
               {sets.map((each) => (
@@ -175,7 +205,7 @@ const Choose = ({ place }: { readonly place: ComparePlace }) => {
       </div>
       <RevisionChoice place={place} />
       <p>
-        <Link to={{ kind: 'set', set: place.set }}>To set {place.set}</Link>
+        <Link to={{ kind: 'set', set: place.set }}>{tell('To set {id}', { id: place.set })}</Link>
       </p>
     </div>
   );
@@ -183,6 +213,7 @@ const Choose = ({ place }: { readonly place: ComparePlace }) => {
 
 /** The other hang as it stands now, or as it was saved before. */
 const RevisionChoice = ({ place }: { readonly place: ComparePlace }) => {
+  const tell = useTell();
   const id = useId();
   const shown = useShown(place);
   const kept = shown?.id ?? '';
@@ -190,7 +221,7 @@ const RevisionChoice = ({ place }: { readonly place: ComparePlace }) => {
   const revisions = asked.is === 'here' ? asked.value : [];
   return (
     <div className="piece-field">
-      <label htmlFor={id}>As it stands</label>
+      <label htmlFor={id}>{tell('As it stands')}</label>
       <select
         id={id}
         value={place.revision ?? ''}
@@ -200,10 +231,14 @@ const RevisionChoice = ({ place }: { readonly place: ComparePlace }) => {
           go({ ...place, revision }, { replace: true });
         }}
       >
-        <option value="">now</option>
+        <option value="">{tell('now')}</option>
         {revisions.map(({ revision, savedBy, why, remark }) => (
           <option key={revision} value={revision}>
-            revision {revision}, {savedBy}: {(remark || why).slice(0, 60)}
+            {tell('revision {revision}, {savedBy}: {why}', {
+              revision,
+              savedBy,
+              why: (remark || why).slice(0, 60),
+            })}
           </option>
         ))}
       </select>

@@ -1,4 +1,5 @@
 /** What a set can be laid beside: every hang of this show, and of the other shows kept here. */
+import { phrase } from '#texts';
 import { at, isList, isObject, type JsonObject } from '../keeping/json.ts';
 import type { Open } from '../keeping/kept.ts';
 import type { Reckoning } from '../reckoning/reckon.ts';
@@ -27,7 +28,7 @@ const hungIn = (show: JsonObject): readonly { readonly set: string; readonly nam
 
 export const othersToCompare = (
   { documents }: Open,
-  { documents: here, show: shown }: Pick<Reckoning, 'documents' | 'show'>,
+  { documents: here, show: shown, house: spoken }: Pick<Reckoning, 'documents' | 'show' | 'house'>,
 ): readonly OtherShow[] => {
   const all = Object.values(documents);
   const houseNames = new Map(
@@ -39,7 +40,7 @@ export const othersToCompare = (
     ({ kind, document }) =>
       kind === 'show' && !(document['id'] === shown.id && document['house'] === shown.houseId),
   );
-  const own = { title: 'this show', sets: setsOf(here.show, null, null) };
+  const own = { title: phrase(spoken, 'this show'), sets: setsOf(here.show, null, null) };
   return [
     own,
     ...shows.map(({ document }) => {

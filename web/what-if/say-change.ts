@@ -1,7 +1,7 @@
 /** What a change comes to, in a few sentences that can be read aloud at the rail. */
-import { tradeWord } from '#drawings';
 import type { House } from '#house';
-import { inHouseWords, sayFinding, sayMeasure } from '#sheets';
+import { sayFinding, sayMeasure } from '#sheets';
+import { message, phrase, phraseCount } from '#texts';
 import type { FindingChange } from './findings-apart.ts';
 import { bricksApart, type Side } from './side-rows.ts';
 
@@ -9,17 +9,36 @@ import { bricksApart, type Side } from './side-rows.ts';
 const countOf = (house: House, kind: string, count: number): string => {
   const named = house.brickKinds.find(({ id }) => id === kind);
   const size = Math.abs(count);
-  const word = tradeWord(house, size === 1 ? 'brick' : 'bricks');
-  const mass = named?.mass.known
-    ? ` (${sayMeasure({ value: named.mass.value, kind: 'mass' }, house, { style: 'fine' })} each)`
-    : '';
-  return `${size} ${named?.name ?? kind} ${word} ${count > 0 ? 'more' : 'fewer'}${mass}`;
+  const name = named?.name ?? kind;
+  if (!named?.mass.known) {
+    return count > 0
+      ? phraseCount(house, size, ['{count} {name} brick more', '{count} {name} bricks more'], {
+          name,
+        })
+      : phraseCount(house, size, ['{count} {name} brick fewer', '{count} {name} bricks fewer'], {
+          name,
+        });
+  }
+  const mass = sayMeasure({ value: named.mass.value, kind: 'mass' }, house, { style: 'fine' });
+  return count > 0
+    ? phraseCount(
+        house,
+        size,
+        ['{count} {name} brick more ({mass} each)', '{count} {name} bricks more ({mass} each)'],
+        { name, mass },
+      )
+    : phraseCount(
+        house,
+        size,
+        ['{count} {name} brick fewer ({mass} each)', '{count} {name} bricks fewer ({mass} each)'],
+        { name, mass },
+      );
 };
 
 const brickSentence = (one: Side, other: Side): string | null => {
   const apart = bricksApart(one, other);
-  if (apart === null) return inHouseWords('The bricks are not known.', other.house);
-  if (apart.length === 0) return inHouseWords('The bricks stay as they are.', other.house);
+  if (apart === null) return phrase(other.house, 'The bricks are not known.');
+  if (apart.length === 0) return phrase(other.house, 'The bricks stay as they are.');
   return `${apart.map(({ kind, count }) => countOf(other.house, kind, count)).join(', ')}.`;
 };
 
@@ -33,21 +52,38 @@ const pullSentence = (one: Side, other: Side): string | null => {
     sayMeasure({ value: valueN, kind: 'force' }, other.house, { round: 'up' });
   const [before, after] = [said(most(was.value)), said(most(is.value))];
   return before === after
-    ? `Hand pull to start it at most ${after}, as it was.`
-    : `Hand pull to start it at most ${after}, was ${before}.`;
+    ? phrase(other.house, 'Hand pull to start it at most {pull}, as it was.', { pull: after })
+    : phrase(other.house, 'Hand pull to start it at most {pull}, was {old}.', {
+        pull: after,
+        old: before,
+      });
 };
 
-const WORDS = {
-  new: 'New',
-  gone: 'No longer said',
-  worse: 'Worse',
-  better: 'Better',
+const OF_SET = {
+  new: message('New, set {id}'),
+  gone: message('No longer said, set {id}'),
+  worse: message('Worse, set {id}'),
+  better: message('Better, set {id}'),
 } as const;
 
-const findingSentence = ({ is, finding }: FindingChange, house: House): string => {
+const OF_HOUSE = {
+  new: message('New, the house'),
+  gone: message('No longer said, the house'),
+  worse: message('Worse, the house'),
+  better: message('Better, the house'),
+} as const;
+
+const OF_HOUSE_SHORT = {
+  new: message('New, house'),
+  gone: message('No longer said, house'),
+  worse: message('Worse, house'),
+  better: message('Better, house'),
+} as const;
+
+const findingSentence = (change: FindingChange, house: House): string => {
+  const { finding } = change;
   const { title } = sayFinding(finding, house);
-  const set = finding.at.set === undefined ? 'the house' : `set ${finding.at.set}`;
-  return `${WORDS[is]}, ${set}: ${title} [${finding.code}].`;
+  return `${changeWord(change, house, OF_HOUSE)}: ${title} [${finding.code}].`;
 };
 
 /** At most so many findings are read aloud; all of them stand below. */
@@ -64,8 +100,8 @@ export const changeSentences = (
     brickSentence(one, other),
     pullSentence(one, other),
     ...grave.slice(0, MOST_FINDINGS).map((change) => findingSentence(change, other.house)),
-    rest > 0 ? `${rest} more checks change, below.` : null,
-    grave.length === 0 ? 'No check changes.' : null,
+    rest > 0 ? phrase(other.house, '{count} more checks change, below.', { count: rest }) : null,
+    grave.length === 0 ? phrase(other.house, 'No check changes.') : null,
   ].filter((sentence) => sentence !== null);
 };
 
@@ -73,7 +109,18 @@ export const changeSentences = (
 export const findingDetail = ({ is, finding, before }: FindingChange, house: House): string => {
   const { sentence } = sayFinding(finding, house);
   if (before === null || is === 'gone' || before.measured === null) return sentence;
-  return `${sentence} It was ${sayMeasure(before.measured, house)}.`;
+  const was = phrase(house, 'It was {measured}.', {
+    measured: sayMeasure(before.measured, house),
+  });
+  return `${sentence} ${was}`;
 };
 
-export const changeWord = (is: FindingChange['is']): string => WORDS[is];
+/** What became of a finding, and of which set it is; it stands before the finding. */
+export const changeWord = (
+  { is, finding }: FindingChange,
+  house: House,
+  ofHouse: Readonly<Record<FindingChange['is'], string>> = OF_HOUSE_SHORT,
+): string =>
+  finding.at.set === undefined
+    ? phrase(house, ofHouse[is])
+    : phrase(house, OF_SET[is], { id: finding.at.set });

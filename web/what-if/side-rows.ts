@@ -3,8 +3,8 @@ import type { SetAssessment, StructureState } from '#assessment';
 import { countWords, tensionWords } from '#drawings';
 import type { Measure } from '#findings';
 import type { House } from '#house';
-import { POUND } from '#quantities';
-import { inHouseWords, sayMeasure } from '#sheets';
+import { sayMeasure } from '#sheets';
+import { phrase } from '#texts';
 
 export type Side = { readonly set: SetAssessment; readonly house: House };
 
@@ -16,10 +16,8 @@ export type SideRow = {
   readonly change: string;
 };
 
-const NOT_KNOWN = 'not known';
-
 const said = (value: Measure | null, reader: House): string =>
-  value === null ? NOT_KNOWN : sayMeasure(value, reader, { round: 'nearest' });
+  value === null ? phrase(reader, 'not known') : sayMeasure(value, reader, { round: 'nearest' });
 
 const rowOf = (
   what: string,
@@ -28,7 +26,7 @@ const rowOf = (
 ): SideRow => {
   const [was, is] = [said(before, reader), said(after, reader)];
   return {
-    what: inHouseWords(what, reader),
+    what,
     before: was,
     after: is,
     change: before === null || after === null || was === is ? '' : moreOf(before, after, reader),
@@ -38,17 +36,24 @@ const rowOf = (
 const moreOf = (before: Measure, after: Measure, reader: House): string => {
   const apart = after.value - before.value;
   if (after.kind === 'imbalance') return imbalanceMore(apart, reader);
-  const size = sayMeasure({ ...after, value: Math.abs(apart) }, reader);
-  return `${size} ${apart > 0 ? 'more' : 'less'}`;
+  const say = (value: number, round: 'nearest' | 'up'): string =>
+    sayMeasure({ ...after, value }, reader, { round });
+  const size = say(Math.abs(apart), 'nearest');
+  // Two figures that print apart are not nothing apart.
+  const isNothing = size === say(0, 'nearest');
+  return moreWords(isNothing ? say(Math.abs(apart), 'up') : size, apart, reader);
 };
 
+const moreWords = (size: string, apart: number, reader: House): string =>
+  apart > 0 ? phrase(reader, '{size} more', { size }) : phrase(reader, '{size} less', { size });
+
 /** An imbalance has a side and no sign, so has its change. */
-const imbalanceMore = (apartN: number, reader: House): string =>
-  inHouseWords(
-    `${sayMeasure({ value: Math.abs(apartN), kind: 'force' }, reader)} toward ` +
-      `${apartN > 0 ? 'batten' : 'arbor'} heavy`,
-    reader,
-  );
+const imbalanceMore = (apartN: number, reader: House): string => {
+  const size = sayMeasure({ value: Math.abs(apartN), kind: 'force' }, reader);
+  return apartN > 0
+    ? phrase(reader, '{size} toward batten heavy', { size })
+    : phrase(reader, '{size} toward arbor heavy', { size });
+};
 
 const planOf = ({ set }: Side) => (set.plan.known ? set.plan.value : null);
 
@@ -66,8 +71,8 @@ const trimRows = (one: Side, other: Side, reader: House): readonly SideRow[] => 
     const force = (value: typeof was): Measure | null =>
       value === undefined ? null : imbalance(value.imbalance);
     return [
-      rowOf(`trim ${name}`, [height(was), height(is)], reader),
-      rowOf(`balance at ${name}`, [force(was), force(is)], reader),
+      rowOf(phrase(reader, 'trim {name}', { name }), [height(was), height(is)], reader),
+      rowOf(phrase(reader, 'balance at {name}', { name }), [force(was), force(is)], reader),
     ];
   });
 };
@@ -117,18 +122,24 @@ export const bricksApart = (one: Side, other: Side): BricksApart | null => {
 const brickRow = (one: Side, other: Side, reader: House): SideRow => {
   const words = (side: Side): string => {
     const plan = planOf(side);
-    return plan === null ? NOT_KNOWN : countWords(plan.stack.show, side.house) || 'none';
+    return plan === null
+      ? phrase(reader, 'not known')
+      : countWords(plan.stack.show, side.house) || phrase(reader, 'none');
   };
   const apart = bricksApart(one, other);
   return {
-    what: inHouseWords('show bricks', reader),
+    what: phrase(reader, 'show bricks'),
     before: words(one),
     after: words(other),
     change:
       apart === null
         ? ''
         : apart
-            .map(({ kind, count }) => `${Math.abs(count)} ${kind} ${count > 0 ? 'more' : 'fewer'}`)
+            .map(({ kind, count }) =>
+              count > 0
+                ? phrase(reader, '{count} {kind} more', { count, kind })
+                : phrase(reader, '{count} {kind} fewer', { count: -count, kind }),
+            )
             .join(', '),
   };
 };
@@ -146,23 +157,23 @@ export const sideRows = (one: Side, other: Side, reader: House): readonly SideRo
   };
   const both = (of: (side: Side) => Measure | null) => [of(one), of(other)] as const;
   return [
-    rowOf('what hangs', both(hungOf), reader),
+    rowOf(phrase(reader, 'what hangs'), both(hungOf), reader),
     brickRow(one, other, reader),
-    rowOf('whole arbor', both(arbor), reader),
-    rowOf('stack', both(height), reader),
+    rowOf(phrase(reader, 'whole arbor'), both(arbor), reader),
+    rowOf(phrase(reader, 'stack'), both(height), reader),
     ...trimRows(one, other, reader),
-    rowOf('most on the travel', both(worstOf), reader),
+    rowOf(phrase(reader, 'most on the travel'), both(worstOf), reader),
     rowOf(
-      'hand pull to start it out',
+      phrase(reader, 'hand pull to start it out'),
       both((side) => pullOf(side, 'out')),
       reader,
     ),
     rowOf(
-      'hand pull to start it in',
+      phrase(reader, 'hand pull to start it in'),
       both((side) => pullOf(side, 'in')),
       reader,
     ),
-    rowOf('largest lift line', both(largestPull), reader),
+    rowOf(phrase(reader, 'largest lift line'), both(largestPull), reader),
   ];
 };
 
@@ -172,9 +183,6 @@ export type LineRow = {
   readonly after: string;
   readonly change: string;
 };
-
-/** A figure that would print the same is the same. */
-const LEAST_N = 0.5 * POUND;
 
 /** In the state of one name on both sides, else in the first with all that hangs. */
 export const lineRows = (
@@ -189,16 +197,20 @@ export const lineRows = (
   const rows = Array.from({ length: count }, (_, index): LineRow => {
     const [was, is] = [before.lines[index], first.lines[index]];
     const pull = (line: typeof was): string =>
-      line === undefined ? 'no line' : line.slack ? 'slack' : tensionWords(reader, line.tension);
+      line === undefined
+        ? phrase(reader, 'no line')
+        : line.slack
+          ? phrase(reader, 'slack')
+          : tensionWords(reader, line.tension);
     const apartN = was === undefined || is === undefined ? 0 : is.tension - was.tension;
     return {
       line: index + 1,
       before: pull(was),
       after: pull(is),
       change:
-        Math.abs(apartN) < LEAST_N
+        pull(was) === pull(is) || apartN === 0
           ? ''
-          : `${tensionWords(reader, Math.abs(apartN))} ${apartN > 0 ? 'more' : 'less'}`,
+          : moreWords(tensionWords(reader, Math.abs(apartN)), apartN, reader),
     };
   });
   return { state: first.name, rows };

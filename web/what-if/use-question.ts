@@ -29,7 +29,8 @@ const useAnswer = (text: string | null, set: string, over: JsonObject | null): Q
     if (show === null) return { is: 'unread' };
     const read = reckon({ ...plan.documents, show }, plan.nowMs, plan);
     if (!read.ok) return { is: 'refused', refusals: read.error.refusals };
-    return { is: 'asked', work: { ...read.value, kept: plan.kept }, show };
+    const house = { ...read.value.house, tongue: plan.house.tongue };
+    return { is: 'asked', work: { ...read.value, house, kept: plan.kept }, show };
   }, [plan, set, text, over]);
 };
 

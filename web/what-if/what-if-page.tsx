@@ -9,6 +9,7 @@ import { Notice } from '../frame/notice.tsx';
 import { Refusals } from '../frame/refusals.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { isSame, type JsonObject, withAt } from '../keeping/json.ts';
+import { useTell } from '../language/use-tell.ts';
 import { PlannedFrame } from '../order/planned-frame.tsx';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { EditingContext, useEditing, useSet, useWork, WorkContext } from '../reckoning/use-work.ts';
@@ -22,14 +23,18 @@ import { type Question, type Questioned, useQuestion } from './use-question.ts';
 type Props = { readonly id: string; readonly change: string | null };
 
 export const WhatIfPage = ({ id, change }: Props) => {
+  const tell = useTell();
   const each = useSet(id);
   if (each === undefined || each.set.hang === null) {
-    const why = each === undefined ? `this house has no set ${id}` : `nothing hangs on set ${id}`;
+    const why =
+      each === undefined
+        ? tell('this house has no set {id}', { id })
+        : tell('nothing hangs on set {id}', { id });
     return (
       <Notice degree="caution" title={why}>
         <p>
-          Ask of a set that hangs something, or look for a set for a piece:{' '}
-          <Link to={{ kind: 'whichSet', piece: null }}>Which set?</Link>
+          {tell('Ask of a set that hangs something, or look for a set for a piece:')}{' '}
+          <Link to={{ kind: 'whichSet', piece: null }}>{tell('Which set?')}</Link>
         </p>
       </Notice>
     );
@@ -40,6 +45,7 @@ export const WhatIfPage = ({ id, change }: Props) => {
 type OneProps = { readonly each: SetReckoning; readonly change: string | null };
 
 const OneQuestion = ({ each, change }: OneProps) => {
+  const tell = useTell();
   const { id } = each;
   const question = useQuestion(id, change);
   const { answer, editing, putBack } = question;
@@ -58,12 +64,13 @@ const OneQuestion = ({ each, change }: OneProps) => {
   return (
     <>
       <div className="page-head">
-        <h1>
-          What if: set {id}, {each.set.hang?.name}
-        </h1>
+        <h1>{tell('What if: set {id}, {name}', { id, name: each.set.hang?.name ?? '' })}</h1>
         <p className="quiet">
-          Nothing of this is kept until you make it the plan. The address holds the question: send
-          it, and it opens again. <Link to={{ kind: 'set', set: id }}>Back to set {id}</Link>
+          {tell(
+            'Nothing of this is kept until you make it the plan. The address holds the question: ' +
+              'send it, and it opens again.',
+          )}{' '}
+          <Link to={{ kind: 'set', set: id }}>{tell('Back to set {id}', { id })}</Link>
         </p>
       </div>
       {answer.is === 'asked' ? (
@@ -77,7 +84,7 @@ const OneQuestion = ({ each, change }: OneProps) => {
               onMake={make}
             />
             {refusals.length === 0 ? null : (
-              <Notice degree="caution" title="not taken, nothing changed" isNews>
+              <Notice degree="caution" title={tell('not taken, nothing changed')} isNews>
                 <Refusals refusals={refusals} />
               </Notice>
             )}
@@ -86,7 +93,10 @@ const OneQuestion = ({ each, change }: OneProps) => {
       ) : (
         <Unread answer={answer} putBack={putBack} />
       )}
-      <TitleBlock drawing={`Set ${id}, what if`} scale="one height for all drawings" />
+      <TitleBlock
+        drawing={tell('Set {id}, what if', { id })}
+        scale={tell('one height for all drawings')}
+      />
     </>
   );
 };
@@ -96,22 +106,25 @@ type UnreadProps = {
   readonly putBack: () => void;
 };
 
-const Unread = ({ answer, putBack }: UnreadProps) => (
-  <Notice degree="caution" title="this question does not fit the plan as it stands now">
-    {answer.is === 'refused' ? (
-      <Refusals refusals={answer.refusals} />
-    ) : (
-      <p>The hang has changed since the address was written, or the address is not whole.</p>
-    )}
-    <p className="buttons">
-      <button type="button" onClick={putBack}>
-        Begin from the plan
-      </button>
-    </p>
-  </Notice>
-);
-
-const LABELS = { one: 'as planned', other: 'what if' };
+const Unread = ({ answer, putBack }: UnreadProps) => {
+  const tell = useTell();
+  return (
+    <Notice degree="caution" title={tell('this question does not fit the plan as it stands now')}>
+      {answer.is === 'refused' ? (
+        <Refusals refusals={answer.refusals} />
+      ) : (
+        <p>
+          {tell('The hang has changed since the address was written, or the address is not whole.')}
+        </p>
+      )}
+      <p className="buttons">
+        <button type="button" onClick={putBack}>
+          {tell('Begin from the plan')}
+        </button>
+      </p>
+    </Notice>
+  );
+};
 
 type AskedProps = {
   readonly plan: SetReckoning;
@@ -122,6 +135,8 @@ type AskedProps = {
 };
 
 const Asked = ({ plan, before, question, answer, onMake }: AskedProps) => {
+  const tell = useTell();
+  const labels = { one: tell('as planned'), other: tell('what if') };
   const { house } = answer.work;
   const asked = useSet(plan.id) ?? plan;
   const one = useMemo((): Side => ({ set: plan.set, house }), [plan, house]);
@@ -132,11 +147,14 @@ const Asked = ({ plan, before, question, answer, onMake }: AskedProps) => {
   );
   const isChanged = !isSame(plan.written ?? undefined, asked.written ?? undefined);
   const missing = noPlanWords(other);
+  const name = asked.set.hang?.name ?? tell('empty');
   return (
     <PlannedFrame
       word="WHAT IF"
-      title={`Set ${plan.id}, ${asked.set.hang?.name ?? 'empty'}`}
-      note="A question, by the same engine and rules as the plan. Not recorded, not for work."
+      title={tell('Set {id}, {name}', { id: plan.id, name })}
+      note={tell(
+        'A question, by the same engine and rules as the plan. Not recorded, not for work.',
+      )}
     >
       <div className="what-if-sum" role="status">
         {isChanged ? (
@@ -149,27 +167,29 @@ const Asked = ({ plan, before, question, answer, onMake }: AskedProps) => {
           </ul>
         ) : (
           <p>
-            Nothing is changed yet: this is the plan. Change a mass, a height, a place or the bricks
-            below.
+            {tell(
+              'Nothing is changed yet: this is the plan. Change a mass, a height, a place or the ' +
+                'bricks below.',
+            )}
           </p>
         )}
       </div>
       <p className="buttons">
         <button type="button" disabled={!isChanged} onClick={() => onMake(answer.show)}>
-          Make this the plan
+          {tell('Make this the plan')}
         </button>
         <button type="button" disabled={!isChanged} onClick={question.putBack}>
-          Put it back
+          {tell('Put it back')}
         </button>
         <span className="quiet">
           {question.isUnaddressed
-            ? 'More is changed than an address can hold: it is lost when this page is left.'
-            : 'One edit of the show, which undo takes back.'}
+            ? tell('More is changed than an address can hold: it is lost when this page is left.')
+            : tell('One edit of the show, which undo takes back.')}
         </span>
       </p>
       <ChangeHere each={asked} />
-      <DrawnApart one={one} other={other} labels={LABELS} />
-      <FiguresApart one={one} other={other} labels={LABELS} reader={house} />
+      <DrawnApart one={one} other={other} labels={labels} />
+      <FiguresApart one={one} other={other} labels={labels} reader={house} />
       <ChecksApart before={before} after={answer.work.findings} house={house} id="what-if-checks" />
     </PlannedFrame>
   );

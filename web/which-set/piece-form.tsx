@@ -1,8 +1,9 @@
 /** Which piece, and where it should hang. Nothing of it is recorded. */
 import { type FormEvent, useId } from 'react';
-import { tradeWord } from '#drawings';
 import type { QuantityRefusal } from '#quantities';
+import { message, told } from '#texts';
 import { lengthUnit, massUnit } from '../frame/unit-words.ts';
+import { useTell, useVoice } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { type Faults, type MeasureField, OF_NEW, type Typed } from './typed-piece.ts';
 
@@ -14,13 +15,13 @@ type FormProps = {
 };
 
 const LABELS: Readonly<Record<MeasureField, string>> = {
-  mass: 'Mass, all that hangs',
-  halfDepth: 'Half depth',
-  width: 'Width, spread about the centre',
-  low: 'Low trim',
-  high: 'High trim',
-  place: 'Wanted place, upstage of the plaster line',
-  within: 'How far off at most',
+  mass: message('Mass, all that hangs'),
+  halfDepth: message('Half depth'),
+  width: message('Width, spread about the centre'),
+  low: message('Low trim'),
+  high: message('High trim'),
+  place: message('Wanted place, upstage of the plaster line'),
+  within: message('How far off at most'),
 };
 
 type FieldProps = {
@@ -33,23 +34,28 @@ type FieldProps = {
 
 const Field = ({ field, unit, value, fault, onType }: FieldProps) => {
   const id = useId();
-  const told = fault && { 'aria-invalid': true, 'aria-describedby': `${id}-fault` };
+  const tell = useTell();
+  const voice = useVoice();
+  const marks = fault && { 'aria-invalid': true, 'aria-describedby': `${id}-fault` };
   return (
     <div className="piece-field">
       <label htmlFor={id}>
-        {LABELS[field]} <span className="quiet">({unit})</span>
+        {tell(LABELS[field])} <span className="quiet">({unit})</span>
       </label>
       <input
         id={id}
         value={value}
         size={12}
         autoComplete="off"
-        {...told}
+        {...marks}
         onChange={({ target }) => onType(target.value)}
       />
       {fault === undefined ? null : (
         <span role="alert" id={`${id}-fault`} className="caution-word">
-          Found {fault.found}. Accepted: {fault.accepted}.{' '}
+          {tell('Found {found}. Accepted: {accepted}.', {
+            found: told(voice, fault.found),
+            accepted: told(voice, fault.accepted),
+          })}{' '}
           <span className="code">{fault.code}</span>
         </span>
       )}
@@ -61,19 +67,20 @@ type PartProps = Pick<FormProps, 'typed' | 'onType'>;
 
 const PieceChoice = ({ typed, onType }: PartProps) => {
   const id = useId();
+  const tell = useTell();
   const { show } = useWork();
   return (
     <div className="piece-field">
-      <label htmlFor={id}>Piece to hang</label>
+      <label htmlFor={id}>{tell('Piece to hang')}</label>
       <select
         id={id}
         value={typed.from}
         onChange={({ target }) => onType({ ...typed, from: target.value })}
       >
-        <option value="">A new piece</option>
+        <option value="">{tell('A new piece')}</option>
         {show.hangs.map(({ set, name }) => (
           <option key={set} value={set}>
-            {name}, now on {set}
+            {tell('{name}, now on {set}', { name, set })}
           </option>
         ))}
       </select>
@@ -81,21 +88,25 @@ const PieceChoice = ({ typed, onType }: PartProps) => {
   );
 };
 
-const KeptBox = ({ typed, onType }: PartProps) => (
-  <p className="piece-kept">
-    <label>
-      <input
-        type="checkbox"
-        checked={typed.keptEmptyToo}
-        onChange={({ target }) => onType({ ...typed, keptEmptyToo: target.checked })}
-      />{' '}
-      also sets that the show keeps empty
-    </label>
-  </p>
-);
+const KeptBox = ({ typed, onType }: PartProps) => {
+  const tell = useTell();
+  return (
+    <p className="piece-kept">
+      <label>
+        <input
+          type="checkbox"
+          checked={typed.keptEmptyToo}
+          onChange={({ target }) => onType({ ...typed, keptEmptyToo: target.checked })}
+        />{' '}
+        {tell('also sets that the show keeps empty')}
+      </label>
+    </p>
+  );
+};
 
 export const PieceForm = ({ typed, faults, onType, onAsk }: FormProps) => {
   const id = useId();
+  const tell = useTell();
   const { house } = useWork();
   const ask = (event: FormEvent): void => {
     event.preventDefault();
@@ -117,7 +128,7 @@ export const PieceForm = ({ typed, faults, onType, onAsk }: FormProps) => {
       {typed.from === '' ? (
         <>
           <div className="piece-field">
-            <label htmlFor={`${id}-name`}>Name</label>
+            <label htmlFor={`${id}-name`}>{tell('Name')}</label>
             <input
               id={`${id}-name`}
               value={typed.name}
@@ -133,10 +144,12 @@ export const PieceForm = ({ typed, faults, onType, onAsk }: FormProps) => {
       {fieldOf('within')}
       <KeptBox typed={typed} onType={onType} />
       <p className="buttons">
-        <button type="submit">Look for a set</button>
+        <button type="submit">{tell('Look for a set')}</button>
         <span className="quiet">
-          A field left blank is not known, and is said so of every set. Trims are heights of the
-          {` ${tradeWord(house, 'batten')}`}.
+          {tell(
+            'A field left blank is not known, and is said so of every set. Trims are heights of ' +
+              'the batten.',
+          )}
         </span>
       </p>
     </form>

@@ -1,9 +1,10 @@
 /** Free sets, best first, each with its figures and every reason in words. */
-import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import type { Candidate, CandidateWork, Ranked } from '#placing';
-import { inHouseWords } from '#sheets';
+import { message, phrase } from '#texts';
 import { Link } from '../address/link.tsx';
+import { FOLDED } from '../frame/folded-roles.ts';
+import { useTell } from '../language/use-tell.ts';
 import {
   type Names,
   sayAgainst,
@@ -32,13 +33,10 @@ type RowProps = {
 };
 
 const WORDS = {
-  possible: 'nothing against it',
-  unknown: 'nothing known against it',
-  now: 'where it hangs now',
+  possible: message('nothing against it'),
+  unknown: message('nothing known against it'),
+  now: message('where it hangs now'),
 } as const;
-
-const counted = (count: number, word: string): string | null =>
-  count === 0 ? null : `${count} ${word}`;
 
 type GroupProps = { readonly title: string; readonly sentences: readonly string[] };
 
@@ -57,29 +55,34 @@ const Group = ({ title, sentences }: GroupProps) =>
   );
 
 const Reasons = ({ candidate, looks, house, names, standing }: RowProps) => {
+  const tell = useTell();
   const { against, notKnown } = candidate;
+  const [opposed, open, seen] = [against.length, notKnown.length, looks.length];
   const parts = [
-    counted(against.length, 'against'),
-    counted(notKnown.length, 'not known'),
-    counted(looks.length, 'to look at'),
-  ].filter((part) => part !== null);
+    ...(opposed === 0 ? [] : [tell('{count} against', { count: opposed })]),
+    ...(open === 0 ? [] : [tell('{count} not known', { count: open })]),
+    ...(seen === 0 ? [] : [tell('{count} to look at', { count: seen })]),
+  ];
   return (
     <>
-      {WORDS[standing]}
+      {tell(WORDS[standing])}
       {parts.length === 0 ? null : (
         <details>
           <summary>
             {parts.join(', ')}
-            <span className="only-said"> on set {candidate.set}</span>
+            <span className="only-said">{tell(' on set {set}', { set: candidate.set })}</span>
           </summary>
           <dl>
             <Group
-              title="Against"
+              title={tell('Against')}
               sentences={against.map((each) => sayAgainst(each, house, names))}
             />
-            <Group title="Not known" sentences={notKnown.map((each) => sayNotKnown(each, house))} />
             <Group
-              title="To look at"
+              title={tell('Not known')}
+              sentences={notKnown.map((each) => sayNotKnown(each, house))}
+            />
+            <Group
+              title={tell('To look at')}
               sentences={looks.map((each) => sayLook(each, house, names))}
             />
           </dl>
@@ -90,61 +93,77 @@ const Reasons = ({ candidate, looks, house, names, standing }: RowProps) => {
 };
 
 const WorkCell = ({ candidate, work, house, isAsking, onAsk }: RowProps) => {
+  const tell = useTell();
   if (work !== null) {
     return (
       <>
-        on: {sayWork(work.load, house)}
+        {tell('on: {work}', { work: sayWork(work.load, house) })}
         <br />
-        off: {sayWork(work.strike, house)}
+        {tell('off: {work}', { work: sayWork(work.strike, house) })}
       </>
     );
   }
-  if (isAsking) return <span className="quiet">searching …</span>;
+  if (isAsking) return <span className="quiet">{tell('searching …')}</span>;
   return onAsk === null ? (
-    <span className="quiet">not asked</span>
+    <span className="quiet">{tell('not asked')}</span>
   ) : (
     <button type="button" onClick={onAsk}>
-      Ask<span className="only-said"> what the work on set {candidate.set} needs</span>
+      {tell('Ask')}
+      <span className="only-said">
+        {tell(' what the work on set {set} needs', { set: candidate.set })}
+      </span>
     </button>
   );
 };
 
 const Row = (props: RowProps) => {
+  const tell = useTell();
   const { candidate, house, place, onHang } = props;
   const { set, offM, space, bricks, bay } = candidate;
   const reach = bricks?.known ? bricks.value.reachedFrom : null;
   return (
-    <tr>
-      <td className="number" data-label={place === '' ? undefined : 'rank'}>
+    <tr {...FOLDED.row}>
+      <td {...FOLDED.cell} className="number" data-label={place === '' ? undefined : tell('rank')}>
         {place}
       </td>
-      <th scope="row">
+      <th {...FOLDED.rowHead} scope="row">
         <Link to={{ kind: 'set', set }}>{set}</Link>
       </th>
-      <td data-label="from the wanted place">{sayOff(offM, house)}</td>
-      <td data-label="room in depth">
-        <span className="quiet">down</span> {sayGap(space.downstage, house)}
-        <br />
-        <span className="quiet">up</span> {sayGap(space.upstage, house)}
+      <td {...FOLDED.cell} data-label={tell('from the wanted place')}>
+        {sayOff(offM, house)}
       </td>
-      <td data-label={inHouseWords('bricks', house)}>
+      <td {...FOLDED.cell} data-label={tell('room in depth')}>
+        <span className="quiet">{tell('down ')}</span>
+        {sayGap(space.downstage, house)}
+        <br />
+        <span className="quiet">{tell('up ')}</span>
+        {sayGap(space.upstage, house)}
+      </td>
+      <td {...FOLDED.cell} data-label={tell('bricks')}>
         {sayBricks(bricks, house)}
         {reach?.known ? (
           <small className="quiet">
-            {reach.value === null ? 'top reached from no gallery' : `reached from ${reach.value}`}
+            {reach.value === null
+              ? tell('top reached from no gallery')
+              : tell('reached from {gallery}', { gallery: reach.value })}
           </small>
         ) : null}
       </td>
-      <td data-label="most at a trim">{sayWorst(bricks, house)}</td>
-      <td data-label="bay with it">{sayBay(bay)}</td>
-      <td data-label="work on it needs">
+      <td {...FOLDED.cell} data-label={tell('most at a trim')}>
+        {sayWorst(bricks, house)}
+      </td>
+      <td {...FOLDED.cell} data-label={tell('bay with it')}>
+        {sayBay(bay, house)}
+      </td>
+      <td {...FOLDED.cell} data-label={tell('work on it needs')}>
         <WorkCell {...props} />
       </td>
-      <td className="place-reasons whole" data-label="standing, and why">
+      <td {...FOLDED.cell} className="place-reasons whole" data-label={tell('standing, and why')}>
         <Reasons {...props} />
         {onHang === null ? null : (
           <button type="button" onClick={onHang}>
-            Hang it here<span className="only-said">, on set {set}</span>
+            {tell('Hang it here')}
+            <span className="only-said">{tell(', on set {set}', { set })}</span>
           </button>
         )}
       </td>
@@ -162,62 +181,76 @@ type TableProps = {
   readonly onHang: (set: string) => void;
 };
 
-export const PlacesTable = ({ ranked, now, house, names, asking, onAsk, onHang }: TableProps) => (
-  // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys
-  <section className="wide" aria-label="Free sets, best first, table" tabIndex={0}>
-    <table className="plain places-table folds-early">
-      <thead>
-        <tr>
-          <th scope="col">
-            <span className="only-said">rank</span>
-          </th>
-          <th scope="col">set</th>
-          <th scope="col">from the wanted place</th>
-          <th scope="col">room in depth</th>
-          <th scope="col">{inHouseWords('bricks', house)}</th>
-          <th scope="col">most at a trim</th>
-          <th scope="col">bay with it</th>
-          <th scope="col">work on it needs</th>
-          <th scope="col">standing, and why</th>
-        </tr>
-      </thead>
-      <tbody>
-        {now === null ? null : (
-          <Row
-            candidate={now}
-            house={house}
-            names={names}
-            place=""
-            standing="now"
-            looks={now.lookAt.filter(({ is }) => is !== 'stillOn')}
-            work={null}
-            isAsking={false}
-            onAsk={null}
-            onHang={null}
-          />
-        )}
-        {ranked.map(({ candidate, standing, work }, index) => (
-          <Row
-            key={candidate.set}
-            candidate={candidate}
-            house={house}
-            names={names}
-            place={`${index + 1}`}
-            standing={standing === 'possible' ? 'possible' : 'unknown'}
-            looks={candidate.lookAt}
-            work={work}
-            isAsking={asking.includes(candidate.set)}
-            onAsk={standing === 'cannot' || asking.length > 0 ? null : () => onAsk([candidate.set])}
-            onHang={() => onHang(candidate.set)}
-          />
-        ))}
-      </tbody>
-      <caption className="only-said">
-        Free sets for the piece, best first; {tradeWord(house, 'arbor')} masses with the piece hung
-      </caption>
-    </table>
-  </section>
-);
+const HEADS = [
+  message('set'),
+  message('from the wanted place'),
+  message('room in depth'),
+  message('bricks'),
+  message('most at a trim'),
+  message('bay with it'),
+  message('work on it needs'),
+  message('standing, and why'),
+] as const;
+
+export const PlacesTable = (props: TableProps) => {
+  const { ranked, now, house, names, asking, onAsk, onHang } = props;
+  const tell = useTell();
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls is reached by keys
+    <section className="wide" aria-label={tell('Free sets, best first, table')} tabIndex={0}>
+      <table {...FOLDED.table} className="plain places-table folds-early">
+        <thead {...FOLDED.rows}>
+          <tr {...FOLDED.row}>
+            <th {...FOLDED.columnHead} scope="col">
+              <span className="only-said">{tell('rank')}</span>
+            </th>
+            {HEADS.map((head) => (
+              <th key={head} {...FOLDED.columnHead} scope="col">
+                {tell(head)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody {...FOLDED.rows}>
+          {now === null ? null : (
+            <Row
+              candidate={now}
+              house={house}
+              names={names}
+              place=""
+              standing="now"
+              looks={now.lookAt.filter(({ is }) => is !== 'stillOn')}
+              work={null}
+              isAsking={false}
+              onAsk={null}
+              onHang={null}
+            />
+          )}
+          {ranked.map(({ candidate, standing, work }, index) => (
+            <Row
+              key={candidate.set}
+              candidate={candidate}
+              house={house}
+              names={names}
+              place={`${index + 1}`}
+              standing={standing === 'possible' ? 'possible' : 'unknown'}
+              looks={candidate.lookAt}
+              work={work}
+              isAsking={asking.includes(candidate.set)}
+              onAsk={
+                standing === 'cannot' || asking.length > 0 ? null : () => onAsk([candidate.set])
+              }
+              onHang={() => onHang(candidate.set)}
+            />
+          ))}
+        </tbody>
+        <caption className="only-said">
+          {tell('Free sets for the piece, best first; arbor masses with the piece hung')}
+        </caption>
+      </table>
+    </section>
+  );
+};
 
 type RuledOutProps = Pick<TableProps, 'ranked' | 'house' | 'names'>;
 
@@ -225,41 +258,48 @@ const workAgainst = ({ work }: Ranked, house: House): readonly string[] =>
   work === null
     ? []
     : [
-        ...(work.load.is === 'noOrder' ? [`To hang it ${sayWork(work.load, house)}.`] : []),
-        ...(work.strike.is === 'noOrder' ? [`To strike it ${sayWork(work.strike, house)}.`] : []),
+        ...(work.load.is === 'noOrder'
+          ? [phrase(house, 'To hang it {work}.', { work: sayWork(work.load, house) })]
+          : []),
+        ...(work.strike.is === 'noOrder'
+          ? [phrase(house, 'To strike it {work}.', { work: sayWork(work.strike, house) })]
+          : []),
       ];
 
 /** A planner may change what is in the way, so each keeps all its reasons. */
-export const RuledOut = ({ ranked, house, names }: RuledOutProps) => (
-  <table className="plain ruled-out">
-    <thead>
-      <tr>
-        <th scope="col">set</th>
-        <th scope="col">from the wanted place</th>
-        <th scope="col">what is in the way</th>
-      </tr>
-    </thead>
-    <tbody>
-      {ranked.map((each) => {
-        const { set, offM, against } = each.candidate;
-        const said = [
-          ...against.map((one) => sayAgainst(one, house, names)),
-          ...workAgainst(each, house),
-        ];
-        return (
-          <tr key={set}>
-            <th scope="row">
-              <Link to={{ kind: 'set', set }}>{set}</Link>
-            </th>
-            <td>{sayOff(offM, house)}</td>
-            <td>
-              {said.map((sentence) => (
-                <p key={sentence}>{sentence}</p>
-              ))}
-            </td>
-          </tr>
-        );
-      })}
-    </tbody>
-  </table>
-);
+export const RuledOut = ({ ranked, house, names }: RuledOutProps) => {
+  const tell = useTell();
+  return (
+    <table className="plain ruled-out">
+      <thead>
+        <tr>
+          <th scope="col">{tell('set')}</th>
+          <th scope="col">{tell('from the wanted place')}</th>
+          <th scope="col">{tell('what is in the way')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {ranked.map((each) => {
+          const { set, offM, against } = each.candidate;
+          const said = [
+            ...against.map((one) => sayAgainst(one, house, names)),
+            ...workAgainst(each, house),
+          ];
+          return (
+            <tr key={set}>
+              <th scope="row">
+                <Link to={{ kind: 'set', set }}>{set}</Link>
+              </th>
+              <td>{sayOff(offM, house)}</td>
+              <td>
+                {said.map((sentence) => (
+                  <p key={sentence}>{sentence}</p>
+                ))}
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+};

@@ -47,6 +47,20 @@ describe('a piece typed into the form', () => {
     expect(answer.question.wanted).toEqual({ y: 14 * FOOT, within: 3 * FOOT });
   });
 
+  it('reads a decimal comma in such a language, and hands on what documents write', () => {
+    const tongue = { language: 'de', decimalMark: ',', months: [], date: '', texts: {} } as const;
+    const typed = { ...blank, mass: '12,5 kg', low: '1,5 m', name: ' ' };
+    const answer = readTyped(typed, show, { words: 'US', tongue });
+    if (answer.is === 'refused') throw new Error('refused');
+    expect(answer.question.piece.hang.items).toMatchObject([
+      { takeoff: { mass: { value: 12.5 } } },
+    ]);
+    expect(answer.written).toMatchObject({ mass: '12.5 kg', low: '1.5 m', name: 'New piece' });
+    expect(readTyped({ ...blank, mass: '1.250 kg' }, show, { words: 'US', tongue }).is).toBe(
+      'refused',
+    );
+  });
+
   it('opens near where the piece hangs, and blank for a set that hangs nothing', () => {
     const { from, place } = firstTyped(work, '17');
     const answer = read({ from, place });

@@ -3,6 +3,7 @@ import { type House, type Known, known, unknownValue } from '#house';
 import type { Piece, PlacingAsked } from '#placing';
 import { pieceOf } from '#placing';
 import {
+  type DecimalMark,
   type Dimension,
   formatLength,
   kilograms,
@@ -12,6 +13,7 @@ import {
   type QuantityRefusal,
 } from '#quantities';
 import type { Item, Show } from '#show';
+import { ENGLISH, message, phrase, type Voice } from '#texts';
 
 export const MEASURES = ['mass', 'halfDepth', 'width', 'low', 'high', 'place', 'within'] as const;
 export type MeasureField = (typeof MEASURES)[number];
@@ -26,7 +28,12 @@ export type Typed = Readonly<Record<MeasureField, string>> & {
 export type Question = Pick<PlacingAsked, 'piece' | 'wanted' | 'keptEmptyToo'>;
 export type Faults = Readonly<Partial<Record<MeasureField, QuantityRefusal>>>;
 export type ReadPiece =
-  | { readonly is: 'read'; readonly question: Question }
+  | {
+      readonly is: 'read';
+      readonly question: Question;
+      /** As documents write it, with a point before decimals. */
+      readonly written: Typed;
+    }
   | { readonly is: 'refused'; readonly faults: Faults };
 
 const BLANK: Typed = {
@@ -49,7 +56,7 @@ export const firstTyped = (
 ): Typed => {
   const y = house.lineSets.find(({ id }) => id === from)?.y;
   if (!show.hangs.some(({ set }) => set === from)) return BLANK;
-  const place = y?.known ? formatLength(y.value, house.units).replaceAll('\u00a0', ' ') : '';
+  const place = y?.known ? formatLength(y.value, house).replaceAll('\u00a0', ' ') : '';
   return { ...BLANK, from, place };
 };
 
@@ -59,13 +66,17 @@ export const OF_NEW: readonly MeasureField[] = ['mass', 'halfDepth', 'width', 'l
 const dimensionOf = (field: MeasureField): Dimension => (field === 'mass' ? 'mass' : 'length');
 
 /** A blank field is a value that nobody knows, and no zero. */
-export const readTyped = (typed: Typed, show: Show): ReadPiece => {
+export const readTyped = (typed: Typed, show: Show, voice: Voice = ENGLISH): ReadPiece => {
+  const decimalMark = voice.tongue?.decimalMark ?? '.';
   const values: Partial<Record<MeasureField, number>> = {};
   const faults: Partial<Record<MeasureField, QuantityRefusal>> = {};
   for (const field of MEASURES) {
     const text = typed[field];
     if (text.trim() === '' || (typed.from !== '' && OF_NEW.includes(field))) continue;
-    const read = parseQuantity(dimensionOf(field), text, { signed: field === 'place' });
+    const read = parseQuantity(dimensionOf(field), text, {
+      signed: field === 'place',
+      decimalMark,
+    });
     if (read.ok) values[field] = read.value;
     else faults[field] = read.error;
   }
@@ -75,23 +86,32 @@ export const readTyped = (typed: Typed, show: Show): ReadPiece => {
     place === undefined
       ? null
       : { y: metres(place), within: within === undefined ? null : metres(within) };
-  const piece = (typed.from === '' ? null : pieceOf(show, typed.from)) ?? newPiece(typed, values);
-  return { is: 'read', question: { piece, wanted, keptEmptyToo: typed.keptEmptyToo } };
+  const name = typed.name.trim() === '' ? phrase(voice, 'New piece') : typed.name.trim();
+  const piece = (typed.from === '' ? null : pieceOf(show, typed.from)) ?? newPiece(name, values);
+  const written = { ...typed, ...asWritten(typed, decimalMark), name };
+  return { is: 'read', question: { piece, wanted, keptEmptyToo: typed.keptEmptyToo }, written };
 };
 
 const SAID = { basis: 'estimated', source: 'typed to look for a set' } as const;
 
+const asWritten = (typed: Typed, mark: DecimalMark): Partial<Typed> =>
+  mark === '.'
+    ? {}
+    : Object.fromEntries(MEASURES.map((field) => [field, typed[field].replaceAll(mark, '.')]));
+
+const NOT_TYPED = message('not typed');
+const NOT_ASKED = message('not asked for');
+
 const given = <T>(value: T | undefined): Known<T> =>
-  value === undefined ? unknownValue('not typed') : known(value, SAID);
+  value === undefined ? unknownValue(NOT_TYPED) : known(value, SAID);
 
 const lengthOf = (value: number | undefined): Known<Metres> =>
   given(value === undefined ? undefined : metres(value));
 
 const newPiece = (
-  { name }: Typed,
+  called: string,
   { mass, halfDepth, width, low, high }: Partial<Record<MeasureField, number>>,
 ): Piece => {
-  const called = name.trim() === '' ? 'New piece' : name.trim();
   const trims = [['low', low] as const, ['high', high] as const].flatMap(([trim, heightM]) =>
     heightM === undefined
       ? []
@@ -106,9 +126,9 @@ const newPiece = (
       mass: given(mass === undefined ? undefined : kilograms(mass)),
       hem: null,
     },
-    drop: unknownValue('not asked for'),
-    pick: unknownValue('not asked for'),
-    centre: unknownValue('not asked for'),
+    drop: unknownValue(NOT_ASKED),
+    pick: unknownValue(NOT_ASKED),
+    centre: unknownValue(NOT_ASKED),
     placement:
       width === undefined
         ? null

@@ -1,14 +1,23 @@
 /** A piece to hang, and every free set: ranked, with reasons. A question; nothing is recorded. */
 import { useMemo, useState } from 'react';
-import { tradeWord } from '#drawings';
 import type { Refusal } from '#outcome';
-import { type Candidate, codesOnAll, lookKey, type Ranked, rank, type Withheld } from '#placing';
+import {
+  type Candidate,
+  codesOnAll,
+  lookKey,
+  type Places,
+  type Ranked,
+  rank,
+  type Withheld,
+} from '#placing';
 import { sayFinding } from '#sheets';
+import { message } from '#texts';
 import { go } from '../address/use-address.ts';
 import { Glyph } from '../drawing/glyph-view.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { Refusals } from '../frame/refusals.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
+import { useTell, useTellCount } from '../language/use-tell.ts';
 import { PlannedFrame } from '../order/planned-frame.tsx';
 import { useEditing, useWork } from '../reckoning/use-work.ts';
 import { withMovedHang, withNewPiece } from './move-hang.ts';
@@ -25,42 +34,47 @@ const NO_FAULTS: Faults = {};
 const MOST_AT_ONCE = 12;
 
 export const WhichSetPage = ({ piece }: { readonly piece: string | null }) => {
+  const tell = useTell();
   const work = useWork();
   const [typed, setTyped] = useState(() => firstTyped(work, piece ?? ''));
   const [faults, setFaults] = useState(NO_FAULTS);
   const [asked, setAsked] = useState<Asked | null>(() => {
-    const read = typed.from === '' ? null : readTyped(typed, work.show);
-    return read?.is === 'read' ? { question: read.question, typed } : null;
+    const read = typed.from === '' ? null : readTyped(typed, work.show, work.house);
+    return read?.is === 'read' ? { question: read.question, typed: read.written } : null;
   });
   const ask = (): void => {
-    const read = readTyped(typed, work.show);
+    const read = readTyped(typed, work.show, work.house);
     setFaults(read.is === 'read' ? NO_FAULTS : read.faults);
-    if (read.is === 'read') setAsked({ question: read.question, typed });
+    if (read.is === 'read') setAsked({ question: read.question, typed: read.written });
   };
   return (
     <>
       <div className="page-head">
-        <h1>Which set?</h1>
+        <h1>{tell('Which set?')}</h1>
         <p className="quiet">
-          A piece put on every free set in turn, all else as the show has it. The plan and the
-          record stay as they are.
+          {tell(
+            'A piece put on every free set in turn, all else as the show has it. The plan and ' +
+              'the record stay as they are.',
+          )}
         </p>
       </div>
       <PieceForm typed={typed} faults={faults} onType={setTyped} onAsk={ask} />
       {asked === null ? null : <Answer asked={asked} />}
-      <TitleBlock drawing="Which set, a question" scale="none" />
+      <TitleBlock drawing={tell('Which set, a question')} scale={tell('none')} />
     </>
   );
 };
 
-const NOTE =
+const NOTE = message(
   "Reckoned by the plan, with bricks chosen anew for each set. Not reckoned: neighbours' " +
-  'heights, swing, keep-outs, sightlines. A set of this list is not cleared for work.';
+    'heights, swing, keep-outs, sightlines. A set of this list is not cleared for work.',
+);
 
 type EveryProps = { readonly candidates: readonly Candidate[]; readonly names: Names };
 
 /** By title: the figures of each set stand in its own row. */
 const OnEverySet = ({ candidates, names }: EveryProps) => {
+  const tell = useTell();
   const { house } = useWork();
   const onAll = codesOnAll(candidates);
   const titles = (candidates[0]?.lookAt ?? []).flatMap((look) =>
@@ -71,7 +85,7 @@ const OnEverySet = ({ candidates, names }: EveryProps) => {
   if (titles.length === 0) return null;
   return (
     <section aria-labelledby="on-all">
-      <h3 id="on-all">To look at on every set</h3>
+      <h3 id="on-all">{tell('To look at on every set')}</h3>
       <ul>
         {[...new Set(titles)].map((title) => (
           <li key={title}>{title}</li>
@@ -89,36 +103,44 @@ type AskProps = {
 };
 
 const AskWork = ({ open, from, isAsking, onAsk }: AskProps) => {
-  const { house } = useWork();
+  const tell = useTell();
   if (open.length === 0) return null;
   const best = open.slice(0, MOST_AT_ONCE).map(({ candidate }) => candidate.set);
-  const bricks = tradeWord(house, 'bricks');
   return (
     <p className="buttons">
       <button type="button" disabled={isAsking} onClick={() => onAsk(best)}>
-        Ask what the work needs on the best {best.length}
+        {tell('Ask what the work needs on the best {count}', { count: best.length })}
       </button>
       <span className="quiet">
-        A search for each, hung from bare and struck to bare
-        {from === null ? '.' : `, with the ${bricks} of set ${from} back on a gallery.`}
+        {from === null
+          ? tell('A search for each, hung from bare and struck to bare.')
+          : tell(
+              'A search for each, hung from bare and struck to bare, with the bricks of set ' +
+                '{from} back on a gallery.',
+              { from },
+            )}
       </span>
     </p>
   );
 };
 
-const NotLookedAt = ({ withheld }: { readonly withheld: readonly Withheld[] }) => (
-  <section aria-labelledby="withheld">
-    <h3 id="withheld">Not looked at</h3>
-    <p className="quiet">Sets in use, kept empty or out of service, by number.</p>
-    <ul className="withheld">
-      {withheld.map((each) => (
-        <li key={each.set}>
-          <b>{each.set}</b> {sayWithheld(each)}
-        </li>
-      ))}
-    </ul>
-  </section>
-);
+const NotLookedAt = ({ withheld }: { readonly withheld: readonly Withheld[] }) => {
+  const tell = useTell();
+  const { house } = useWork();
+  return (
+    <section aria-labelledby="withheld">
+      <h3 id="withheld">{tell('Not looked at')}</h3>
+      <p className="quiet">{tell('Sets in use, kept empty or out of service, by number.')}</p>
+      <ul className="withheld">
+        {withheld.map((each) => (
+          <li key={each.set}>
+            <b>{each.set}</b> {sayWithheld(each, house)}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};
 
 /** Hangs the piece on a set of the list, as one edit; what is refused stays to be read. */
 const useHang = ({ question, typed }: Asked) => {
@@ -146,20 +168,48 @@ const useHang = ({ question, typed }: Asked) => {
 type OutProps = { readonly out: readonly Ranked[]; readonly names: Names };
 
 const OutOfIt = ({ out, names }: OutProps) => {
+  const tell = useTell();
   const { house } = useWork();
   if (out.length === 0) return null;
   return (
     <section aria-labelledby="ruled-out">
       <h3 id="ruled-out" className="signed caution-word">
         <Glyph name="caution" size={18} />
-        Ruled out
+        {tell('Ruled out')}
       </h3>
       <RuledOut ranked={out} house={house} names={names} />
     </section>
   );
 };
 
+type CountedProps = { readonly places: Places; readonly able: number };
+
+/** How many sets are free, and how many of them may do. */
+const Counted = ({ places: { candidates, withheld }, able }: CountedProps) => {
+  const tell = useTell();
+  const tellCount = useTellCount();
+  const isKept = withheld.some(({ is }) => is === 'keptEmpty');
+  const keptHint = isKept
+    ? tell(' Some are kept empty: tick the box above to reckon them too.')
+    : '';
+  return (
+    <p role="status">
+      {candidates.length === 0
+        ? `${tell('No set is free for it as it is asked for.')}${keptHint}`
+        : tellCount(
+            candidates.length,
+            [
+              '{count} free set: {able} with nothing known against it.',
+              '{count} free sets: {able} with nothing known against them.',
+            ],
+            { able },
+          )}
+    </p>
+  );
+};
+
 const Answer = ({ asked }: { readonly asked: Asked }) => {
+  const tell = useTell();
   const { question } = asked;
   const { put, refusals } = useHang(asked);
   const { house } = useWork();
@@ -171,26 +221,21 @@ const Answer = ({ asked }: { readonly asked: Asked }) => {
   );
   const { hang } = question.piece;
   const names = (id: string): string => hang.items.find((item) => item.id === id)?.name ?? id;
+  const title = tell('{name} on another set', { name: hang.name });
   if (found === null) {
     return (
-      <PlannedFrame word="WHAT IF" title={`${hang.name} on another set`}>
-        <p role="status">Every free set is being reckoned …</p>
+      <PlannedFrame word="WHAT IF" title={title}>
+        <p role="status">{tell('Every free set is being reckoned …')}</p>
       </PlannedFrame>
     );
   }
   const { candidates, now, withheld } = found.places;
-  const isKept = withheld.some(({ is }) => is === 'keptEmpty');
-  const keptHint = isKept ? ' Some are kept empty: tick the box above to reckon them too.' : '';
   const able = ranked.filter(({ standing }) => standing !== 'cannot');
   const out = ranked.filter(({ standing }) => standing === 'cannot');
   const open = able.filter(({ work }) => work === null);
   return (
-    <PlannedFrame word="WHAT IF" title={`${hang.name} on another set`} note={NOTE}>
-      <p role="status">
-        {candidates.length === 0
-          ? `No set is free for it as it is asked for.${keptHint}`
-          : `${candidates.length} free sets: ${able.length} with nothing known against them.`}
-      </p>
+    <PlannedFrame word="WHAT IF" title={title} note={tell(NOTE)}>
+      <Counted places={found.places} able={able.length} />
       <OnEverySet candidates={candidates} names={names} />
       <AskWork
         open={open}
@@ -210,7 +255,7 @@ const Answer = ({ asked }: { readonly asked: Asked }) => {
         />
       )}
       {refusals.length === 0 ? null : (
-        <Notice degree="caution" title="not taken, nothing changed" isNews>
+        <Notice degree="caution" title={tell('not taken, nothing changed')} isNews>
           <Refusals refusals={refusals} />
         </Notice>
       )}

@@ -77,7 +77,7 @@ const EDITS_TRIED: readonly Edit[] = [
     path: '/house/enter/rules',
     ready: async (page, turn) => {
       const field = page.getByLabel('Value of rope lock, most imbalance', { exact: true });
-      await field.fill(`${60 + turn} lb`);
+      await field.fill(`${60 + turn} lbf`);
     },
     key: 'Enter',
     isOfHouse: true,

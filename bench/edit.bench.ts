@@ -1,7 +1,8 @@
 /**
  * An edit answered on the screen, in a real browser: how long the main thread works from the key
- * that ends an edit until nothing is left to do, on the demo and on a house of 120 sets made from
- * it. All work counts: the engine, the tables, style, layout and paint. Held against one frame of
+ * that ends an edit until the answer of the engine is painted in the row, and until nothing is
+ * left to do, on the demo and on a house of 120 sets made from it. All work counts: the engine,
+ * the tables, style, layout and paint. Held against one frame of
  * a screen at 60 Hz at the median and 50 ms at the 99th percentile, and beside a plain table of
  * as many rows in which a script of three lines writes the same number, in the same browser.
  * An edit of the house makes every set anew: that is done in slices, with the old figures marked
@@ -36,9 +37,13 @@ type Edit = {
   /** Brings the page to where the last key is all that is missing; the key ends the edit. */
   readonly ready: (page: Page, turn: number) => Promise<void>;
   readonly key: string;
+  /** The cell in which the answer comes to stand. */
+  readonly answer?: string;
   /** Touches every set; done in slices. */
   readonly isOfHouse?: boolean;
 };
+
+const answerIn = (column: string): string => `tr[data-set="5"] > [data-col="${column}"]`;
 
 const nameCell = (page: Page) => rowOf(page, '5').locator(':scope > td').nth(1);
 
@@ -50,6 +55,7 @@ const EDITS_TRIED: readonly Edit[] = [
       await typeInto(page, nameCell(page), `Border ${turn}`);
     },
     key: 'Enter',
+    answer: answerIn('item'),
   },
   {
     what: 'the mass of an item',
@@ -60,6 +66,7 @@ const EDITS_TRIED: readonly Edit[] = [
       await typeInto(page, massCell(items, 'Bar cable'), `${200 + turn} lb`);
     },
     key: 'Enter',
+    answer: answerIn('hung'),
   },
   {
     what: 'undo of a mass',
@@ -71,6 +78,7 @@ const EDITS_TRIED: readonly Edit[] = [
       await page.keyboard.press('Enter');
     },
     key: 'Control+z',
+    answer: answerIn('hung'),
   },
   {
     what: 'a limit of the house',
@@ -102,15 +110,15 @@ const serveInstead = async (page: Page, texts: HouseTexts): Promise<void> => {
 };
 
 const measured = async (page: Page, edit: Edit): Promise<readonly Work[]> => {
-  const { path, ready, key, isOfHouse = false } = edit;
+  const { path, ready, key, answer = null, isOfHouse = false } = edit;
   await goTo(page, path);
   await page.waitForLoadState('networkidle');
   const work: Work[] = [];
   for (let turn = 0; turn < EDITS + WARM_UP; turn += 1) {
     await ready(page, turn);
     await page.waitForTimeout(REST);
-    const pause = isOfHouse ? LONG_PAUSE : PAUSE;
-    const spent = await mainThreadWork(page, () => page.keyboard.press(key), pause);
+    const told = { forMs: isOfHouse ? LONG_PAUSE : PAUSE, answer };
+    const spent = await mainThreadWork(page, () => page.keyboard.press(key), told);
     if (turn >= WARM_UP) work.push(spent);
   }
   return work;
@@ -129,8 +137,9 @@ const plainTable = async (browser: Browser): Promise<readonly number[]> => {
   for (let turn = 0; turn < EDITS; turn += 1) {
     await page.locator('#mass').fill(`${200 + turn} lb`);
     await page.waitForTimeout(PAUSE);
-    const { allMs } = await mainThreadWork(page, () => page.keyboard.press('Enter'), PAUSE);
-    work.push(allMs);
+    const told = { forMs: PAUSE, answer: 'td:last-child' };
+    const spent = await mainThreadWork(page, () => page.keyboard.press('Enter'), told);
+    work.push(answeredMs(spent));
   }
   await page.close();
   return work;
@@ -141,11 +150,19 @@ const line = (what: string, ...values: readonly string[]): void => {
 };
 const ms = (value: number): string => `${value.toFixed(1)} ms`;
 
+/** Where no answer is asked for, all counts. */
+const answeredMs = (work: Work): number => work.answeredMs ?? work.allMs;
+
 const tell = (what: string, work: readonly Work[], plain: number): void => {
-  const all = work.map(({ allMs }) => allMs);
-  const [median, late] = [atShare(all, 0.5), atShare(all, 0.99)];
+  const answered = work.map(answeredMs);
+  const [median, late] = [atShare(answered, 0.5), atShare(answered, 0.99)];
+  const whole = atShare(
+    work.map(({ allMs }) => allMs),
+    0.5,
+  );
   const longest = Math.max(...work.map(({ longestMs }) => longestMs));
-  line(`  ${what}`, ms(median), ms(late), ms(longest), `${(median / plain).toFixed(1)} x`);
+  const ratio = `${(median / plain).toFixed(1)} x`;
+  line(`  ${what}`, ms(median), ms(late), ms(whole), ms(longest), ratio);
 };
 
 export const run = async (): Promise<void> => {
@@ -153,9 +170,9 @@ export const run = async (): Promise<void> => {
   const [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
   try {
     const plain = atShare(await plainTable(browser), 0.5);
-    const heads = ['median', '99th', 'longest task', 'plain table'];
+    const heads = ['answered', '99th', 'all work', 'longest', 'plain table'];
     line('main thread, from the key that ends an edit', ...heads);
-    line(`  a plain table of ${LARGE.sets} rows`, ms(plain), '', '', '1.0 x');
+    line(`  a plain table of ${LARGE.sets} rows`, ms(plain), '', '', '', '1.0 x');
     const all: number[] = [];
     const slices: number[] = [];
     const houses = [
@@ -170,13 +187,13 @@ export const run = async (): Promise<void> => {
         const work = await measured(page, edit);
         tell(edit.what, work, plain);
         if (edit.isOfHouse) slices.push(...work.map(({ longestMs }) => longestMs));
-        else all.push(...work.map(({ allMs }) => allMs));
+        else all.push(...work.map(answeredMs));
         await page.context().close();
       }
     }
     const [median, late] = [atShare(all, 0.5), atShare(all, 0.99)];
     const slice = atShare(slices, 0.99);
-    line('all edits of the show', ms(median), ms(late), '', `${(median / plain).toFixed(1)} x`);
+    line('all edits of the show', ms(median), ms(late), '', '', `${(median / plain).toFixed(1)} x`);
     line('longest task of an edit of the house', '', ms(slice));
     line(
       '  against a frame, and 50 ms',

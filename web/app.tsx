@@ -1,5 +1,5 @@
 /** From documents and address to a screen. States in between are screens too. */
-import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react';
+import { lazy, Suspense, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import { unreachable } from '#outcome';
 import { message, phrase } from '#texts';
 import type { Place } from './address/address.ts';
@@ -15,11 +15,13 @@ import { useUndoKeys } from './frame/use-undo-keys.ts';
 import { Wall } from './frame/wall.tsx';
 import { HangListPage } from './hang-list/hang-list-page.tsx';
 import type { Open } from './keeping/kept.ts';
-import { useKeeper, useKeeperState, useKeeping } from './keeping/use-keeper.ts';
+import { useKeeper, useKeeping } from './keeping/use-keeper.ts';
 import { type Spoken, SpokenContext, useSpoken, useTell } from './language/use-tell.ts';
 import { type InView, inView } from './reckoning/in-view.ts';
 import type { Reckoning } from './reckoning/reckon.ts';
+import { RowsAheadContext } from './reckoning/rows-ahead.ts';
 import { useReckoning } from './reckoning/use-reckoning.ts';
+import { useGently, useShownState } from './reckoning/use-shown-state.ts';
 import { EditingContext, editingOf, type Work, WorkContext } from './reckoning/use-work.ts';
 import { SelfCheckNotice } from './self-check/self-check-notice.tsx';
 import { useSelfChecks } from './self-check/use-checks.ts';
@@ -60,7 +62,7 @@ const SelfCheckPage = lazy(async () => ({
 export const App = () => {
   useKeeping();
   useSelfChecks();
-  const state = useKeeperState();
+  const state = useShownState(useContext(RowsAheadContext));
   const address = useAddress();
   if (state.phase === 'loading') return <Loading />;
   if (state.phase === 'failed') return <Failed title={state.title} unreached={state.unreached} />;
@@ -110,6 +112,21 @@ const useSpokenWork = (reckoning: Reckoning | null, { house, show, state }: InVi
     [spoken, words, tongue],
   );
   return [work, ofHouse] as const;
+};
+
+/** Tells the rows that go ahead of the page what the page has come up to. */
+const useRowsSettled = (
+  reckoning: Reckoning | null,
+  { house, show, state }: InView,
+  isList: boolean,
+): void => {
+  const rows = useContext(RowsAheadContext);
+  const [houseId, showId, stateId] = [house.id, show.id, state?.id ?? null];
+  useEffect(() => {
+    const ids = { house: houseId, show: showId, state: stateId };
+    rows.settle(isList && reckoning !== null ? { reckoning, ids } : null);
+  }, [rows, reckoning, houseId, showId, stateId, isList]);
+  useEffect(() => () => rows.settle(null), [rows]);
 };
 
 type OfSet = Extract<Place, { readonly set: string }>;
@@ -181,6 +198,8 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
     [keeper, showId],
   );
   const [setInHand, takeSet] = useSetInHand(place, reckoning);
+  const takeGently = useGently(takeSet);
+  useRowsSettled(reckoning, view, place.kind === 'hangList');
   const noticed = [view.show.id, view.house.id, ...(view.state ? [view.state.id] : [])];
   // Where all documents are shown, an edit of any of them can be taken back.
   const ids = place.kind === 'documents' ? Object.keys(open.documents) : noticed;
@@ -209,7 +228,7 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
               <Wall setInHand={setInHand} onTake={takeSet} />
               <Defect key={placeKey(place)}>
                 <Suspense fallback={<p className="empty-words">Fetching this screen …</p>}>
-                  <Screen {...{ place, setInHand, open, noticed }} onTake={takeSet} />
+                  <Screen {...{ place, setInHand, open, noticed, takeGently }} onTake={takeSet} />
                 </Suspense>
               </Defect>
             </main>
@@ -236,15 +255,16 @@ type ScreenProps = {
   readonly place: Place;
   readonly setInHand: string | null;
   readonly onTake: (set: string) => void;
+  readonly takeGently: (set: string) => void;
   readonly open: Open;
   /** Documents in view, whose notices stand above. */
   readonly noticed: readonly string[];
 };
 
-const Screen = ({ place, setInHand, onTake, open, noticed }: ScreenProps) => {
+const Screen = ({ place, setInHand, onTake, takeGently, open, noticed }: ScreenProps) => {
   switch (place.kind) {
     case 'hangList':
-      return <HangListPage setInHand={setInHand} onTake={onTake} />;
+      return <HangListPage setInHand={setInHand} onTake={takeGently} />;
     case 'set':
       return <SetPage id={place.set} />;
     case 'order':

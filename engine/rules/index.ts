@@ -1,5 +1,5 @@
 export { RULES, type RuleCode, ruleOf } from './declared.ts';
-export { type JudgeMemory, judge, judgeAhead } from './judge.ts';
+export { type JudgeMemory, judge, judgeSet } from './judge.ts';
 export { planningLimitN } from './order/holds.ts';
 export type {
   OneStops,

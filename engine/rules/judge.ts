@@ -36,14 +36,12 @@ export const judge = (
   ];
 };
 
-/** Judges a set by itself into the memory, so that `judge` finds it done. */
-export const judgeAhead = (
+/** What `judge` says of one set of the house, for who asks of no other. */
+export const judgeSet = (
   set: SetAssessment,
-  of: Omit<SetCase, 'set'>,
+  of: Omit<HouseCase, 'assessment'>,
   memory: JudgeMemory,
-): void => {
-  memory.set(set, saidOf({ ...of, set }));
-};
+): readonly Finding[] => verdictOn(set, of, memory).findings;
 
 /** What a set comes to, and what it misses of the house. */
 type Verdict = { readonly findings: readonly Finding[]; readonly ofHouse: readonly Lack[] };
@@ -62,7 +60,7 @@ export type JudgeMemory = WeakMap<SetAssessment, Said>;
 
 const verdictOn = (
   set: SetAssessment,
-  { house, show, state, nowMs }: HouseCase,
+  { house, show, state, nowMs }: Omit<HouseCase, 'assessment'>,
   memory: JudgeMemory,
 ): Verdict => {
   const of: SetCase = { house, show, state, set, nowMs };

@@ -41,9 +41,8 @@ export const ChoiceCell = ({
         if (edit.draft === null) begin(chosen);
       }}
     >
-      {edit.draft === null ? (
-        children
-      ) : (
+      {children}
+      {edit.draft === null ? null : (
         <select
           aria-label={name}
           value={chosen}

@@ -65,7 +65,8 @@ export const EditCell = ({
         if (!ref.current?.contains(relatedTarget)) delete ref.current?.dataset['chosen'];
       }}
     >
-      {edit.draft === null ? children : <Field cell={cell} text={text} {...typed} />}
+      {children}
+      {edit.draft === null ? null : <Field cell={cell} text={text} {...typed} />}
     </Tag>
   );
 };

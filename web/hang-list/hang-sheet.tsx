@@ -2,6 +2,7 @@
 
 import {
   type FocusEvent,
+  memo,
   type RefObject,
   useCallback,
   useEffect,
@@ -19,6 +20,7 @@ import { useSelection } from '../grid/use-selection.ts';
 import { at } from '../keeping/json.ts';
 import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
+import { useRow } from '../reckoning/rows-ahead.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import type { Telling } from './cell-text.ts';
 import { type Column, headWords, isColumn } from './columns.ts';
@@ -26,7 +28,7 @@ import { HangListHead } from './hang-list-head.tsx';
 import { OpenedRow } from './opened-row.tsx';
 import { PasteBox } from './paste-box.tsx';
 import { isFound } from './row-filter.ts';
-import { SetRow } from './set-row.tsx';
+import { type RowProps, SetRow } from './set-row.tsx';
 import { SheetBar } from './sheet-bar.tsx';
 import { SheetOutcome } from './sheet-outcome.tsx';
 import { columnsShown, rowsShown, seenWords } from './sheet-view.ts';
@@ -69,6 +71,23 @@ type GridProps = SheetProps & {
   readonly looking: ViewOfSheet;
 };
 
+type SetRowsProps = RowProps & { readonly given: Basis | null; readonly columns: number };
+
+/** A set with what is opened beneath it, as an edit has just made it. */
+const SetRows = memo(({ each, isOpen, given, columns, ...row }: SetRowsProps) => {
+  const live = useRow(each);
+  const isOpened = isOpen && live.set.hang !== null;
+  return (
+    <>
+      <SetRow each={live} {...row} isOpen={isOpened} />
+      {isOpened ? (
+        <OpenedRow each={live} house={row.house} given={given} columns={columns} />
+      ) : null}
+    </>
+  );
+});
+SetRows.displayName = 'SetRows';
+
 const HangGrid = ({ setInHand, onTake, rows, railOrder, looking }: GridProps) => {
   const { house, nowMs, documents } = useWork();
   const [opened, toggle] = useOpened();
@@ -89,22 +108,17 @@ const HangGrid = ({ setInHand, onTake, rows, railOrder, looking }: GridProps) =>
     >
       <HangListHead house={house} sort={view.sort} onSort={sortBy} />
       <tbody>
-        {rows.map((each) => {
-          const isOpen = opened.has(each.id) && each.set.hang !== null;
-          const isInHand = each.id === setInHand;
-          return [
-            <SetRow key={each.id} each={each} {...row} isOpen={isOpen} isInHand={isInHand} />,
-            isOpen ? (
-              <OpenedRow
-                key={`${each.id} items`}
-                each={each}
-                house={house}
-                given={typeof given === 'string' ? (given as Basis) : null}
-                columns={columnsShown(hidden).length}
-              />
-            ) : null,
-          ];
-        })}
+        {rows.map((each) => (
+          <SetRows
+            key={each.id}
+            each={each}
+            {...row}
+            isOpen={opened.has(each.id)}
+            isInHand={each.id === setInHand}
+            given={typeof given === 'string' ? (given as Basis) : null}
+            columns={columnsShown(hidden).length}
+          />
+        ))}
       </tbody>
     </table>
   );

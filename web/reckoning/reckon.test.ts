@@ -5,7 +5,7 @@ import kestlemere from '../../examples/kestlemere/house.json' with { type: 'json
 import record from '../../examples/kestlemere/state.json' with { type: 'json' };
 import { withMass, withoutHang, writtenHang } from '../editing/show-edits.ts';
 import type { Json, JsonObject } from '../keeping/json.ts';
-import { type Documents, type Reckoning, reckon, reckonInSteps } from './reckon.ts';
+import { type Documents, type Reckoning, reckon, reckonAhead, reckonInSteps } from './reckon.ts';
 
 const DOCUMENTS: Documents = {
   house: kestlemere as JsonObject,
@@ -108,6 +108,36 @@ describe('reckon', () => {
       }),
       { seed: SEED, numRuns: 12 },
     );
+  });
+
+  it('answers a changed set ahead of the rest, as the whole does then', () => {
+    const before = reckoned(DOCUMENTS);
+    const documents = edited(DOCUMENTS, { set: '5', what: 'mass', pounds: 190 });
+    const ahead = reckonAhead(documents, before);
+    const whole = reckoned(documents, before);
+    expect(ahead?.map(({ id }) => id)).toEqual(['5']);
+    const [row] = ahead ?? [];
+    const fresh = setIn(reckoned(structuredClone(documents)), '5');
+    expect([row?.set.plan, row?.set.hung]).toEqual([fresh?.set.plan, fresh?.set.hung]);
+    expect(row?.findings).toEqual(fresh?.findings);
+    expect(row?.findings).not.toEqual(setIn(before, '5')?.findings);
+    // It is not worked out twice.
+    expect(setIn(whole, '5')?.set).toBe(row?.set);
+  });
+
+  it.each(['cue', 'house', 'record'])('answers nothing ahead where the %s changes', (what) => {
+    const documents = edited(DOCUMENTS, { set: '5', what, pounds: 190 });
+    expect(reckonAhead(documents, reckoned(DOCUMENTS))).toBeNull();
+  });
+
+  it('answers nothing ahead where nothing hangs otherwise, or too much does', () => {
+    const before = reckoned(DOCUMENTS);
+    expect(reckonAhead(DOCUMENTS, before)).toBeNull();
+    const many = ['5', '9', '11', '16'].reduce(
+      (documents, set) => edited(documents, { set, what: 'hang', pounds: 1 }),
+      DOCUMENTS,
+    );
+    expect(reckonAhead(many, before)).toBeNull();
   });
 
   it('says the same in steps, of which there is one for each set and one more', () => {

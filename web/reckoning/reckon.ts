@@ -8,7 +8,7 @@ import { readHouseValue } from '#documents';
 import type { Finding } from '#findings';
 import type { House, LineSet } from '#house';
 import type { Refusal } from '#outcome';
-import { type JudgeMemory, judge, judgeAhead, momentToJudge } from '#rules';
+import { type JudgeMemory, judge, judgeSet, momentToJudge } from '#rules';
 import type { Show } from '#show';
 import type { HouseState } from '#state';
 import { writtenHang } from '../editing/show-edits.ts';
@@ -135,7 +135,7 @@ export function* reckonInSteps(
   const done = new Map<LineSet, SetAssessment>();
   for (const lineSet of house.lineSets) {
     const set = kept(lineSet) ?? assessOne(lineSet);
-    judgeAhead(set, { house, show, state: record, nowMs }, judged);
+    judgeSet(set, { house, show, state: record, nowMs }, judged);
     done.set(lineSet, set);
     yield;
   }
@@ -163,8 +163,56 @@ const isUnchanged = (id: string, now: Documents, before: Documents): boolean =>
 /** Of the last answer, each set of which nothing has changed since. */
 const keptFrom = (documents: Documents, before: Reckoning | null) => {
   const old = new Map(before?.sets.map(({ id, set }) => [id, set]) ?? []);
-  return ({ id }: LineSet): SetAssessment | undefined =>
-    before !== null && isUnchanged(id, documents, before.documents) ? old.get(id) : undefined;
+  return ({ id }: LineSet): SetAssessment | undefined => {
+    if (before === null) return undefined;
+    if (isUnchanged(id, documents, before.documents)) return old.get(id);
+    const ahead = done.get(writtenHang(documents.show, id) ?? NOTHING);
+    return ahead !== undefined && isSameAround(documents, ahead.documents) ? ahead.set : undefined;
+  };
+};
+
+/** Sets that were answered before the rest of their house, by the hang as it was written. */
+const done = new WeakMap<
+  JsonObject,
+  { readonly documents: Documents; readonly set: SetAssessment }
+>();
+const NOTHING: JsonObject = {};
+
+/** Whether two shows differ in what hangs and in nothing else, in one house and record. */
+const isSameAround = (one: Documents, other: Documents): boolean =>
+  one.house === other.house &&
+  one.state === other.state &&
+  ['given', 'cues', 'keptEmpty'].every((part) => one.show[part] === other.show[part]);
+
+/** More than these are no edit of a cell. */
+const AHEAD_MAX = 3;
+
+/**
+ * The sets that an edit changed, alone, so that their rows can be answered at once and all else a
+ * moment later. Null where the change touches more than what hangs on a few sets.
+ */
+export const reckonAhead = (
+  documents: Documents,
+  before: Reckoning,
+): readonly SetReckoning[] | null => {
+  if (!isSameAround(documents, before.documents)) return null;
+  const changed = before.house.lineSets.filter(
+    ({ id }) => writtenHang(documents.show, id) !== writtenHang(before.documents.show, id),
+  );
+  if (changed.length === 0 || changed.length > AHEAD_MAX) return null;
+  const read = readShowOnce(documents.show, before.house);
+  if (!read.ok) return null;
+  const { house, state, nowMs } = before;
+  const { show } = read.value;
+  const assessOne = assessorOf(house, show, state);
+  return changed.map((lineSet): SetReckoning => {
+    const { id } = lineSet;
+    const written = writtenHang(documents.show, id);
+    const set = assessOne(lineSet);
+    if (written !== null) done.set(written, { documents, set });
+    const findings = judgeSet(set, { house, show, state, nowMs }, judged);
+    return { id, set, written, findings, keptEmpty: show.keptEmpty[id] ?? null };
+  });
 };
 
 const setsOf = (now: Reckoning, before: Reckoning | null): readonly SetReckoning[] => {

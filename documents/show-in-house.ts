@@ -10,17 +10,22 @@ import { refuseUnknown } from './references.ts';
 import { checkHouseId } from './show-checks.ts';
 import { checkReachable, setById } from './travel.ts';
 
+/** Hangs that fit their house: with a memory, they come again as they are. */
+const fitting = new WeakMap<Hang, House>();
+
 /** Faults against another house would be echoes, so a show for one is told that and no more. */
 export const checkShowInHouse = (show: Show, house: House, faults: Faults): void => {
   if (!checkHouseId(show.houseId, house, faults)) return;
   const known = house.lineSets.map(({ id }) => id);
   for (const [index, hang] of show.hangs.entries()) {
+    if (fitting.get(hang) === house) continue;
     const path = pathTo('hangs', index);
     const set = { found: hang.set, known, path: pathTo(path, 'set') };
     if (refuseUnknown('setUnknown', set, faults)) continue;
     checkHeights(hang, { path, house }, faults);
     checkPlaces(hang, { path, house }, faults);
     checkBricks(hang, { path, house }, faults);
+    if (faults.count() === 0) fitting.set(hang, house);
   }
   for (const set of Object.keys(show.keptEmpty)) {
     refuseUnknown('setUnknown', { found: set, known, path: pathTo('keptEmpty', set) }, faults);

@@ -32,12 +32,26 @@ export const hangPath = (show: JsonObject, set: string): JsonPath | null => {
   return index < 0 ? null : ['hangs', index];
 };
 
-/** The hang as it was written, with its typed measures. */
-export const writtenHang = (show: JsonObject, set: string): JsonObject | null => {
-  const path = hangPath(show, set);
-  const hang = path && at(show, path);
-  return isObject(hang ?? undefined) ? (hang as JsonObject) : null;
+/** Each show's hangs by their sets: they are asked for set after set, and never change in place. */
+const bySet = new WeakMap<JsonObject, ReadonlyMap<Json | undefined, JsonObject>>();
+
+const hangsBySet = (show: JsonObject): ReadonlyMap<Json | undefined, JsonObject> => {
+  const kept = bySet.get(show);
+  if (kept !== undefined) return kept;
+  // The first of two on one set is meant, as everywhere.
+  const own = new Map(
+    hangsOf(show)
+      .filter(isObject)
+      .toReversed()
+      .map((hang) => [hang['set'], hang]),
+  );
+  bySet.set(show, own);
+  return own;
 };
+
+/** The hang as it was written, with its typed measures. */
+export const writtenHang = (show: JsonObject, set: string): JsonObject | null =>
+  hangsBySet(show).get(set) ?? null;
 
 const inHang = (
   show: JsonObject,

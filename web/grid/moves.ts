@@ -42,8 +42,15 @@ const nearest = (cells: readonly HTMLElement[], to: Element): HTMLElement | unde
 };
 
 const acrossRows = (cell: HTMLElement, step: 1 | -1): HTMLElement | undefined => {
+  const own = rowOf(cell);
+  // Mostly the next row stands beside, and need not be looked for among all.
+  const beside = step > 0 ? own?.nextElementSibling : own?.previousElementSibling;
+  if (beside?.matches(ROW)) {
+    const cells = cellsOf(beside);
+    if (cells.length > 0) return nearest(cells, cell);
+  }
   const rows = rowsOf(cell);
-  const here = rows.indexOf(rowOf(cell) ?? cell);
+  const here = rows.indexOf(own ?? cell);
   if (here < 0) return undefined;
   const ahead = step > 0 ? rows.slice(here + 1) : rows.slice(0, here).reverse();
   return nearest(firstCells(ahead), cell);

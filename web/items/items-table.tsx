@@ -194,6 +194,15 @@ const PartRow = ({ parts, field }: { parts: RowParts; field: TakeoffField }) => 
   );
 };
 
+/** The parts of one item, drawn again only where it changed. */
+const PartRows = memo((parts: RowParts) => {
+  const voice = useVoice();
+  return takeoffFields(parts.item, voice).map((field) => (
+    <PartRow key={field.path.join('.')} parts={parts} field={field} />
+  ));
+});
+PartRows.displayName = 'PartRows';
+
 /** A new item is there with its name; its mass is unknown until somebody types one. */
 const AddItem = ({ set }: { readonly set: string }) => {
   const tell = useTell();
@@ -249,7 +258,6 @@ const ItemHeads = () => {
 
 export const ItemsTable = ({ each, house, given }: ItemsProps) => {
   const tell = useTell();
-  const voice = useVoice();
   const items = isList(each.written?.['items']) ? each.written['items'] : [];
   const hangGiven = at(each.written ?? undefined, ['given', 'basis']);
   const basis = typeof hangGiven === 'string' ? (hangGiven as Basis) : given;
@@ -273,13 +281,7 @@ export const ItemsTable = ({ each, house, given }: ItemsProps) => {
                 {...parts}
                 takeoff={isByMass(item) ? undefined : each.set.takeoffs[index]}
               />,
-              ...takeoffFields(item, voice).map((field) => (
-                <PartRow
-                  key={`${String(item['id'])} ${field.path.join('.')}`}
-                  parts={parts}
-                  field={field}
-                />
-              )),
+              <PartRows key={`parts ${String(item['id'])}`} {...parts} />,
             ];
           })}
           <AddItem set={each.id} />

@@ -10,6 +10,8 @@ type TraceEvent = {
   readonly ts: number;
   /** µs */
   readonly dur?: number;
+  /** µs that the thread itself worked, without the times when another had its processor. */
+  readonly tdur?: number;
   readonly args?: { readonly name?: string };
 };
 
@@ -20,6 +22,8 @@ const MARKS = { key: 'edit ends', shown: 'answer is shown' } as const;
 export type Work = {
   /** Until the answer stands on the screen, painted; null where none was asked for. */
   readonly answeredMs: number | null;
+  /** The same by the clock: the processor may be with another program meanwhile. */
+  readonly answeredClockMs: number | null;
   readonly allMs: number;
   /** The longest task: as long as that the page answers to no hand. */
   readonly longestMs: number;
@@ -36,8 +40,11 @@ const tasksFrom = (events: readonly TraceEvent[], mark: TraceEvent): readonly Tr
     )
     .filter(({ ts, dur = 0 }) => ts + dur >= mark.ts);
 
-const sumMs = (tasks: readonly TraceEvent[]): number =>
+const clockMs = (tasks: readonly TraceEvent[]): number =>
   tasks.reduce((sum, { dur = 0 }) => sum + dur, 0) / 1000;
+
+const workMs = (tasks: readonly TraceEvent[]): number =>
+  tasks.reduce((sum, { dur = 0, tdur = dur }) => sum + tdur, 0) / 1000;
 
 /** Tasks of the thread on which the mark was set, from the task with the mark in it. */
 const workAfterMark = (events: readonly TraceEvent[], isAnswerAsked: boolean): Work => {
@@ -48,8 +55,9 @@ const workAfterMark = (events: readonly TraceEvent[], isAnswerAsked: boolean): W
   const tasks = tasksFrom(events, mark);
   const before = tasks.filter(({ ts, dur = 0 }) => ts + dur <= (shown?.ts ?? 0));
   return {
-    answeredMs: shown === undefined ? null : sumMs(before),
-    allMs: sumMs(tasks),
+    answeredMs: shown === undefined ? null : workMs(before),
+    answeredClockMs: shown === undefined ? null : clockMs(before),
+    allMs: workMs(tasks),
     longestMs: Math.max(...tasks.map(({ dur = 0 }) => dur / 1000)),
   };
 };

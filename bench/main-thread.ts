@@ -58,7 +58,7 @@ const workAfterMark = (events: readonly TraceEvent[], isAnswerAsked: boolean): W
     answeredMs: shown === undefined ? null : workMs(before),
     answeredClockMs: shown === undefined ? null : clockMs(before),
     allMs: workMs(tasks),
-    longestMs: Math.max(...tasks.map(({ dur = 0 }) => dur / 1000)),
+    longestMs: Math.max(...tasks.map((task) => workMs([task]))),
   };
 };
 

@@ -29,7 +29,16 @@ const LIMITS_NOT_HERE =
   'A measure is a text with its unit. This schema holds the form; reading also checks units, ' +
   'bounds, sources and references, and refuses what it cannot take with a code and a path.';
 
-export const schemaOf = (kind: DocumentKind): JsonSchema => ({
+export const schemaOf = (kind: DocumentKind): JsonSchema => {
+  const schema = made.get(kind) ?? makeSchema(kind);
+  made.set(kind, schema);
+  return schema;
+};
+
+/** A form asks it for every field of a house. */
+const made = new Map<DocumentKind, JsonSchema>();
+
+const makeSchema = (kind: DocumentKind): JsonSchema => ({
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: `urn:counterpoise:${kind}:${CURRENT_VERSION}`,
   title: TITLES[kind],

@@ -2,7 +2,6 @@
  * Edits of a house document: each takes the document and gives the next one. They only write; what
  * may be written is judged by `#documents`, with the shows and the record that name this house.
  */
-import { readHouseValue, readShowValue, readStateValue } from '#documents';
 import type { House } from '#house';
 import type { Refusal } from '#outcome';
 import { ENGLISH, message, phrase, phraseCount, type Voice } from '#texts';
@@ -15,6 +14,7 @@ import {
   type JsonPath,
   withAt,
 } from '../keeping/json.ts';
+import { readHouseOnce, readShowOnce, readStateOnce } from '../reckoning/read-once.ts';
 
 export type HouseEdit = {
   readonly write: (house: JsonObject) => JsonObject;
@@ -273,15 +273,15 @@ export const houseRefusals = (
   before: House,
   { shows, state }: Referring,
 ): readonly Refusal[] => {
-  const read = readHouseValue(next);
+  const read = readHouseOnce(next);
   if (!read.ok) return read.error;
   const { house } = read.value;
   const ofShows = shows.flatMap((show) => {
-    const answer = readShowValue(show, house);
-    if (answer.ok || !readShowValue(show, before).ok) return [];
+    const answer = readShowOnce(show, house);
+    if (answer.ok || !readShowOnce(show, before).ok) return [];
     return within(`show ${nameOf(show)}`, answer.error);
   });
-  const record = state === null ? null : readStateValue(state, house);
+  const record = state === null ? null : readStateOnce(state, house);
   const ofState = record === null || record.ok ? [] : within('state', record.error);
   return [...ofShows, ...ofState];
 };

@@ -2,7 +2,7 @@
  * Documents never change in place, so each is read once: an edit is read before it is taken, and
  * the reckoning that follows need not read it again.
  */
-import { type ReadMemory, readShowValue, readStateValue } from '#documents';
+import { type ReadMemory, readHouseValue, readShowValue, readStateValue } from '#documents';
 import type { House } from '#house';
 import type { JsonObject } from '../keeping/json.ts';
 
@@ -15,6 +15,14 @@ const once = <T>(read: (raw: JsonObject, house: House) => T) => {
     known.set(raw, { house, answer });
     return answer;
   };
+};
+
+const housesRead = new WeakMap<JsonObject, ReturnType<typeof readHouseValue>>();
+
+export const readHouseOnce = (raw: JsonObject): ReturnType<typeof readHouseValue> => {
+  const answer = housesRead.get(raw) ?? readHouseValue(raw);
+  housesRead.set(raw, answer);
+  return answer;
 };
 
 /** Hangs that an edit did not touch are the same objects, and need no second reading. */

@@ -4,7 +4,6 @@
  * 120 rows draws one row again and not 120.
  */
 import { type Assessment, assess, assessorOf, type SetAssessment } from '#assessment';
-import { readHouseValue } from '#documents';
 import type { Finding } from '#findings';
 import type { House, LineSet } from '#house';
 import type { Refusal } from '#outcome';
@@ -13,7 +12,7 @@ import type { Show } from '#show';
 import type { HouseState } from '#state';
 import { writtenHang } from '../editing/show-edits.ts';
 import { at, type Json, type JsonObject } from '../keeping/json.ts';
-import { readShowOnce, readStateOnce } from './read-once.ts';
+import { readHouseOnce, readShowOnce, readStateOnce } from './read-once.ts';
 
 export type Documents = {
   readonly house: JsonObject;
@@ -146,7 +145,7 @@ const houseOf = (raw: JsonObject, before: Reckoning | null) => {
   if (before !== null && before.documents.house === raw) {
     return { ok: true, value: before.house } as const;
   }
-  const read = readHouseValue(raw);
+  const read = readHouseOnce(raw);
   return read.ok ? ({ ok: true, value: read.value.house } as const) : read;
 };
 

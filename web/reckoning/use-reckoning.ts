@@ -3,7 +3,7 @@
  * of the house touches every set and is worked out in slices, with the answer from before, marked
  * as such, on the screen until it is done.
  */
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { startTransition, useEffect, useMemo, useRef, useState } from 'react';
 import { inSlices } from './in-slices.ts';
 import type { InView } from './in-view.ts';
 import {
@@ -50,7 +50,9 @@ export const useReckoning = (view: InView, clockMs: number): ReckonedView => {
   useEffect(() => {
     if (!isBehind) return undefined;
     const steps = reckonInSteps(documents, clockMs, reckoningIn(last.current));
-    return inSlices(steps, (answer) => finish({ documents, clockMs, answer }));
+    return inSlices(steps, (answer) => {
+      startTransition(() => finish({ documents, clockMs, answer }));
+    });
   }, [documents, clockMs, isBehind]);
   const shown = fresh ?? last.current;
   if (shown === null) throw new Error('defect: the first reckoning is never behind');

@@ -137,6 +137,22 @@ describe('the difference in words', () => {
     ]);
   });
 
+  it('says of a list of sentences only those that came and went', () => {
+    const of = (...remarks: readonly string[]): JsonObject => ({
+      format: 'counterpoise-show',
+      remarks,
+    });
+    expect(said(of('a', 'b'), of('a', 'c', 'd'))).toEqual([
+      'The show: remarks “c” added; “d” added; “b” taken away',
+    ]);
+    // None stayed, or those that stayed changed places: both lists are said whole.
+    expect(said(of('a'), of('b'))).toEqual(['The show: remarks “b”; was “a”']);
+    expect(said(of('a', 'b'), of('b', 'a', 'c'))).toEqual([
+      'The show: remarks “b”, “a”, “c”; was “a”, “b”',
+    ]);
+    expect(said(of('a', 'a'), of('a'))).toEqual(['The show: remarks “a”; was “a”, “a”']);
+  });
+
   it('speaks another language whole, with its decimal mark, and leaves names alone', () => {
     const texts = {
       mass: 'Masse',

@@ -87,11 +87,45 @@ export const changeWords = (place: ChangedPlace, voice: Voice): string => {
   const [old, fresh] = [asMeasured(before), asMeasured(after)];
   const isFigure = isMeasured(before) || isMeasured(after);
   if (isFigure && old !== null && fresh !== null) return figureChange(old, fresh, voice);
+  const texts = textsChange(before, after, (text) => valueWords(text, name, voice), voice);
+  if (texts !== null) return texts;
   const [now, then] = [valueWords(after, name, voice), valueWords(before, name, voice)];
   return isList(before) || isList(after)
     ? phrase(voice, '{now}; was {old}', { now, old: then })
     : phrase(voice, '{now}, was {old}', { now, old: then });
 };
+
+/** Null for what is no list of sentences, each there once. */
+const textsOf = (value: Json | undefined): readonly string[] | null => {
+  if (!isList(value)) return null;
+  const texts = value.flatMap((each) => (typeof each === 'string' ? [each] : []));
+  return new Set(texts).size < value.length ? null : texts;
+};
+
+/**
+ * A list of sentences of which some stay in their order: only those that came and went are said.
+ * Null for any other list, of which both are said whole.
+ */
+const textsChange = (
+  before: Json | undefined,
+  after: Json | undefined,
+  say: (text: string) => string,
+  voice: Voice,
+): string | null => {
+  const [old, fresh] = [textsOf(before), textsOf(after)];
+  if (old === null || fresh === null) return null;
+  const [added, gone] = [missingFrom(old, fresh), missingFrom(fresh, old)];
+  const stayed = missingFrom(gone, old);
+  if (stayed.length === 0 || added.length + gone.length === 0) return null;
+  if (!isSame(stayed, missingFrom(added, fresh))) return null;
+  return [
+    ...added.map((text) => fateWords('added', say(text), voice)),
+    ...gone.map((text) => fateWords('gone', say(text), voice)),
+  ].join('; ');
+};
+
+const missingFrom = (known: readonly string[], list: readonly string[]): readonly string[] =>
+  list.filter((text) => !known.includes(text));
 
 const cueKeys = (keys: Json | undefined, voice: Voice): Json | undefined =>
   isList(keys) ? keys.map((key) => (typeof key === 'string' ? keyWords(key, voice) : key)) : keys;

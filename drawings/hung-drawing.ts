@@ -4,15 +4,16 @@ import type { SetAssessment } from '#assessment';
 import type { House } from '#house';
 import { formatLength, metres } from '#quantities';
 import { phrase } from '#texts';
-import { emptyDrawing } from './empty-drawing.ts';
 import type { HangingItem } from './hanging-points.ts';
 import { hangingItems, placesOf } from './hanging-points.ts';
 import type { HeightScale } from './height-scale.ts';
 import { fitHeights, heightToY } from './height-scale.ts';
+import { linesOfText } from './lettering.ts';
 import { heightWords } from './printed.ts';
 import { scaleBar } from './scale-bar.ts';
 import type { Drawing, Shape, Style } from './shape.ts';
 import { group, lettering, line, rect } from './shape.ts';
+import { textBlock } from './text-block.ts';
 
 export type HungOptions = {
   readonly width: number;
@@ -26,6 +27,8 @@ type HungFrame = {
   readonly scale: HeightScale;
   readonly xOf: (acrossM: number) => number;
   readonly perMetre: number;
+  /** The loft blocks, or about where they would be. */
+  readonly topM: number;
 };
 
 const FALLBACK_TOP_M = 20;
@@ -53,10 +56,23 @@ const frameOf = (set: SetAssessment, house: House, options: HungOptions): HungFr
     deckAt: height - letter * 2.4,
   };
   const perMetre = Math.min(scale.perMetre, across);
-  return { options, scale, perMetre, xOf: (acrossM) => width / 2 + acrossM * perMetre };
+  return { options, scale, perMetre, topM, xOf: (acrossM) => width / 2 + acrossM * perMetre };
 };
 
-const stageShapes = (house: House, { options, scale, xOf }: HungFrame): readonly Shape[] => {
+/** Under the head of the opening, or above it, or at its foot: where no trim and its word lie. */
+const openingWordsAt = (set: SetAssessment, { options, scale }: HungFrame, top: number): number => {
+  const { letter } = options;
+  const trims = (set.hang?.trims ?? []).flatMap(({ height }) =>
+    height.known ? [heightToY(scale, height.value)] : [],
+  );
+  const isFree = (y: number): boolean =>
+    trims.every((trim) => y + letter * 0.25 < trim - letter * 1.4 || y - letter > trim);
+  const places = [top + letter * 1.2, top - letter * 0.4, heightToY(scale, 0) - letter * 0.5];
+  return places.find(isFree) ?? top + letter * 1.2;
+};
+
+const stageShapes = (set: SetAssessment, house: House, frame: HungFrame): readonly Shape[] => {
+  const { options, scale, xOf } = frame;
   const { openingWidth, openingHeight } = house.stage;
   const { letter, width } = options;
   const deckY = heightToY(scale, 0);
@@ -76,7 +92,7 @@ const stageShapes = (house: House, { options, scale, xOf }: HungFrame): readonly
     }),
     lettering(
       xOf(-half) + 4,
-      top + letter * 1.2,
+      openingWordsAt(set, frame, top),
       phrase(house, 'opening {sizes}', { sizes: sizes.join(phrase(house, ' by ')) }),
       letter,
       {
@@ -128,18 +144,27 @@ const battenShapes = (
   return [line(frame.xOf(batten.left.value), y, frame.xOf(batten.right.value), y, style)];
 };
 
-const liftLines = (set: SetAssessment, house: House, frame: HungFrame, heightM: number) => {
+const loftBlocks = (house: House, { options, scale }: HungFrame): readonly Shape[] => {
   const { loftBlockHeight } = house.stage;
   if (!loftBlockHeight.known) return [];
-  const top = heightToY(frame.scale, loftBlockHeight.value);
-  const y = heightToY(frame.scale, heightM);
-  const { letter, width } = frame.options;
+  const top = heightToY(scale, loftBlockHeight.value);
+  const { letter, width } = options;
   return [
     line(0, top, width, top, { stroke: 'ink', weight: 'mid' }),
     lettering(width, top - letter * 0.4, phrase(house, 'loft blocks'), letter, {
       anchor: 'end',
       pen: 'ink2',
     }),
+  ];
+};
+
+const liftLines = (set: SetAssessment, house: House, frame: HungFrame, heightM: number) => {
+  const { loftBlockHeight } = house.stage;
+  if (!loftBlockHeight.known) return [];
+  const top = heightToY(frame.scale, loftBlockHeight.value);
+  const y = heightToY(frame.scale, heightM);
+  return [
+    ...loftBlocks(house, frame),
     ...(set.lineSet.lineXs ?? []).map((acrossM) =>
       line(frame.xOf(acrossM), top, frame.xOf(acrossM), y, { stroke: 'ink', weight: 'thin' }),
     ),
@@ -172,14 +197,33 @@ const positionShapes = (set: SetAssessment, house: House, frame: HungFrame): rea
   });
 };
 
+/** The house with nothing in it, and the one sentence; a plan gives an empty batten no height. */
+const emptySet = (title: string, set: SetAssessment, house: House, frame: HungFrame): Drawing => {
+  const { width, height, letter } = frame.options;
+  const sentence = phrase(house, 'Nothing is planned on this set.');
+  const lines = linesOfText(sentence, letter, width - letter);
+  const block = textBlock(
+    lines.map((text) => ({ text })),
+    letter,
+  );
+  return {
+    width,
+    height,
+    title: `${title}: ${sentence}`,
+    shapes: [
+      ...stageShapes(set, house, frame),
+      ...loftBlocks(house, frame),
+      ...block.at({ x: letter / 2, y: heightToY(frame.scale, frame.topM) + letter }),
+    ],
+  };
+};
+
 /** Heights and widths at one scale; where the width forces another, the drawing says so. */
 export const hungDrawing = (set: SetAssessment, house: House, options: HungOptions): Drawing => {
   const { width, height, letter } = options;
   const title = phrase(house, 'Set {id} from the house', { id: set.lineSet.id });
-  if (set.hang === null) {
-    return emptyDrawing(title, phrase(house, 'Nothing is planned on this set.'), options);
-  }
   const frame = frameOf(set, house, options);
+  if (set.hang === null) return emptySet(title, set, house, frame);
   const deckY = heightToY(frame.scale, 0);
   const isOneScale = frame.perMetre === frame.scale.perMetre;
   return {
@@ -187,7 +231,7 @@ export const hungDrawing = (set: SetAssessment, house: House, options: HungOptio
     height,
     title,
     shapes: [
-      ...stageShapes(house, frame),
+      ...stageShapes(set, house, frame),
       group([...positionShapes(set, house, frame)], { part: 'positions' }),
       scaleBar({
         x: 0,

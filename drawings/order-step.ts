@@ -82,7 +82,8 @@ const heightBar = ({ units }: House, frame: OrderFrame): Shape => {
       rect(x - 2, deckY - tall / 2, 4, tall / 2, { ...outline, fill: 'solid' }),
       lettering(
         x + side * 3,
-        deckY - tall - letter * 0.4,
+        // Beside the words of the zones: over the bar it would lie on the brick that is let fall.
+        deckY + letter * 1.25,
         isFeet ? '10\u00A0ft' : '2\u00A0m',
         letter,
         {

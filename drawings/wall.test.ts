@@ -208,6 +208,8 @@ describe('the drawings beside the curve', () => {
     const words = JSON.stringify(hungDrawing(setNamed('11'), house, size));
     expect(words).toContain('opening');
     expect(hungDrawing(setNamed('4'), house, size).title).toContain('Nothing is planned');
+    // The house is drawn all the same, so that the empty set is seen for what it is.
+    expect(JSON.stringify(hungDrawing(setNamed('4'), house, size))).toContain('loft blocks');
   });
 
   it('slice the curve at its edges: bracket of the lock, free travel, what lands', () => {

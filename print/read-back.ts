@@ -40,6 +40,9 @@ const lettersOf = (objects: Objects, font: string): readonly string[] => {
   );
 };
 
+/** A code is printed so that no line ends within it. */
+const CODE = /([0-9A-Z]{4})\u2011([0-9A-Z]{4})/g;
+
 const FONT = /\/(F\d+) (\d+) 0 R/g;
 const SHOWN = /\/(F\d+) [\d.]+ Tf|\[([^\]]*)\] TJ/g;
 
@@ -72,6 +75,7 @@ export const readBack = (bytes: Uint8Array): readonly PageBack[] => {
           .join('');
       }
     }
-    return { text: text.replace(/\s/g, ''), width: Number(width), height: Number(height) };
+    const plain = text.replace(/\s/g, '').replace(CODE, '$1-$2');
+    return { text: plain, width: Number(width), height: Number(height) };
   });
 };

@@ -12,8 +12,9 @@ const MUTED_SIZE = 12;
 const HAIR = 0.5;
 const THICK = 1.5;
 const PAD_X = 4;
-/** Between a number and the words of the next column. */
+/** Between a number, or a column of sentences, and the words of the next column. */
 const PAD_WORDS = 10;
+const PROSE_SHARE = 0.4;
 const PAD_Y = 1;
 const HEAD_SIZE = 12;
 const GREY = '#777';
@@ -28,7 +29,7 @@ const headCell = ({ head, unit, align }: Column, width: number): TableCell => {
   return {
     text: fits
       ? textRuns(joined, { size: HEAD_SIZE })
-      : [...textRuns(head, { size: HEAD_SIZE }), '\n', ...textRuns(unit, { size: HEAD_SIZE })],
+      : textRuns(`${head}\n${unit}`, { size: HEAD_SIZE }),
     alignment: align,
     border: UNPARTED,
   };
@@ -49,10 +50,15 @@ const bodyCells = (row: Row, columns: readonly Column[]): TableCell[] => {
   );
 };
 
+/** Two columns of whole sentences: a line of the one must not read on into the other. */
+const isProse = (...columns: readonly (Column | undefined)[]): boolean =>
+  columns.every((column) => column?.align === 'left' && column.share > PROSE_SHARE);
+
 const paddingLeft = (columns: readonly Column[], index: number): number => {
   if (index === 0) return 0;
-  const follows = columns[index - 1]?.align === 'right' && columns[index]?.align === 'left';
-  return follows ? PAD_WORDS : PAD_X;
+  const [before, column] = [columns[index - 1], columns[index]];
+  const follows = before?.align === 'right' && column?.align === 'left';
+  return follows || isProse(before, column) ? PAD_WORDS : PAD_X;
 };
 
 const paddingRight = (columns: readonly Column[], index: number): number =>

@@ -1,6 +1,7 @@
 /** What does not fly, from above: walls, wells, galleries, traps, and what is kept free. */
 import type { House } from '#house';
 import type { FieldScale } from '../field-view.ts';
+import { textWidth } from '../lettering.ts';
 import { stageDepth } from '../section/building.ts';
 import { lettering, line, rect, type Shape, type Style } from '../shape.ts';
 
@@ -77,7 +78,17 @@ const nameOf = (
   { scale, letter, anchor }: { scale: FieldScale; letter: number; anchor: 'start' | 'middle' },
 ): readonly Shape[] =>
   isLettered(scale, letter)
-    ? [lettering(at.x, at.y, name, letter, { anchor, pen: 'ink2', backed: true })]
+    ? [
+        // Battens run through it, and an edge round each letter alone leaves them across the word.
+        rect(
+          at.x - 2 - (anchor === 'middle' ? textWidth(name, letter) / 2 : 0),
+          at.y - letter * 0.82,
+          textWidth(name, letter) + 4,
+          letter * 1.02,
+          { fill: 'paper' },
+        ),
+        lettering(at.x, at.y, name, letter, { anchor, pen: 'ink2', backed: true }),
+      ]
     : [];
 
 const wellShapes = (house: House, scale: FieldScale, letter: number): readonly Shape[] => {

@@ -9,6 +9,7 @@ import type { House } from '#house';
 import { phrase } from '#texts';
 import type { FieldScale, FieldSize, FieldView } from '../field-view.ts';
 import { fieldScale, fitted } from '../field-view.ts';
+import { textWidth } from '../lettering.ts';
 import { measureStrip } from '../measure-strip.ts';
 import { stageDepth } from '../section/building.ts';
 import { upstageOf } from '../section/hangings.ts';
@@ -40,7 +41,7 @@ export type PlanParts = {
   readonly scale: FieldScale;
 };
 
-export const planStrips = (letter: number): PlanStrips => ({ sets: letter * 4, foot: letter * 4 });
+export const planStrips = (letter: number): PlanStrips => ({ sets: letter * 5, foot: letter * 4 });
 
 export const wholePlan = (house: House): FieldView => {
   const half = halfWidth(house);
@@ -52,14 +53,54 @@ export const wholePlan = (house: House): FieldView => {
   return { left: -half - 0.6, right: half + 2.4, bottom, top: toY + 1.25 };
 };
 
-/** Numbers that stand over one another are every second or third, and the set in hand. */
+const LEADER = 14;
+const COLUMN_GAP = 6;
+
+type SetAt = { readonly id: string; readonly y: number };
+type NumberAt = SetAt & { readonly at: number; readonly right: number };
+
+/** Each number at its own pipe, by turns in a near and a far column, where both have room. */
+const numbersOf = (
+  shown: readonly SetAt[],
+  { height, letter, strips }: PlanOptions,
+): readonly NumberAt[] => {
+  const widest = Math.max(0, ...shown.map(({ id }) => textWidth(id, letter, { weight: 'strong' })));
+  const isRoom = LEADER + COLUMN_GAP + 2 * widest <= strips.sets;
+  const columns = isRoom ? 2 : 1;
+  return Array.from({ length: columns }, (_, column) => {
+    const mine = shown.filter((__, index) => index % columns === column);
+    const places = spread(
+      mine.map(({ y }) => y),
+      letter * 1.02,
+      { from: letter / 2, to: height - letter / 2 },
+    );
+    const right = strips.sets - LEADER - column * (widest + COLUMN_GAP);
+    return mine.map((each, index) => ({ ...each, right, at: places[index] ?? each.y }));
+  }).flat();
+};
+
+/** As many numbers as stand beside their own pipe: else one would be read for its neighbour's. */
+const readable = (inSight: readonly SetAt[], options: PlanOptions): readonly NumberAt[] => {
+  const { letter, chosen = null } = options;
+  for (let every = 1; every < inSight.length; every += 1) {
+    const shown = inSight.filter(({ id }, index) => index % every === 0 || id === chosen);
+    const numbers = numbersOf(shown, options);
+    if (numbers.every(({ at, y }) => Math.abs(at - y) <= letter / 2)) return numbers;
+  }
+  return numbersOf(
+    inSight.filter(({ id }, index) => index === 0 || id === chosen),
+    options,
+  );
+};
+
+/** Numbers that have no room are every second or third, and the set in hand is always there. */
 const setStrip = (
   { house, sets }: PlanSubject,
-  { height, letter, strips, chosen = null }: PlanOptions,
+  options: PlanOptions,
   scale: FieldScale,
 ): Drawing => {
-  const apart = letter * 1.02;
-  const most = Math.max(1, Math.floor((height - letter) / apart));
+  const { height, letter, strips, chosen = null } = options;
+  const width = strips.sets;
   const inSight = sets
     .flatMap((set) => {
       const upstageM = upstageOf(set);
@@ -67,25 +108,16 @@ const setStrip = (
       return y < 0 || y > height ? [] : [{ id: set.lineSet.id, y }];
     })
     .toSorted((one, other) => one.y - other.y);
-  const every = Math.ceil(inSight.length / most);
-  const shown = inSight.filter(({ id }, index) => index % every === 0 || id === chosen);
-  const places = spread(
-    shown.map(({ y }) => y),
-    apart,
-    { from: letter / 2, to: height - letter / 2 },
-  );
-  const width = strips.sets;
-  const shapes = shown.flatMap(({ id, y }, index): readonly Shape[] => {
-    const at = places[index] ?? y;
-    const pen = id === chosen ? 'blue' : 'ink';
+  const shapes = readable(inSight, options).flatMap(({ id, y, at, right }): readonly Shape[] => {
+    const isChosen = id === chosen;
     return [
-      lettering(width - 14, at + letter * 0.34, id, letter, {
+      lettering(right, at + letter * 0.34, id, letter, {
         anchor: 'end',
-        pen,
-        weight: id === chosen ? 'strong' : 'plain',
+        pen: isChosen ? 'blue' : 'ink',
+        weight: isChosen ? 'strong' : 'plain',
       }),
-      polyline([point(width - 11, at), point(width - 6, at), point(width, y)], {
-        stroke: 'line',
+      polyline([point(right + 3, at), point(width - LEADER / 2, at), point(width, y)], {
+        stroke: isChosen ? 'blue' : 'line',
         weight: 'hair',
       }),
     ];

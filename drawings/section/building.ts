@@ -51,9 +51,12 @@ const deckShapes = (house: House, scale: FieldScale): readonly Shape[] => {
   });
 };
 
+/** A name that the edge of the paper would cut is left out: the plan has it, and the wider view. */
 const openingNames = (house: House, scale: FieldScale, letter: number): readonly Shape[] =>
-  house.openings.map(({ name, y }) => {
+  house.openings.flatMap(({ name, y }) => {
     const x = scale.xOf((y[0] + y[1]) / 2);
+    const half = textWidth(name, letter) / 2;
+    if (x < half || x > scale.width - half) return [];
     const pen = 'ink2';
     return lettering(x, scale.yOf(0) + CUT + letter, name, letter, { anchor: 'middle', pen });
   });

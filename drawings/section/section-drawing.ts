@@ -48,7 +48,7 @@ export type SectionParts = {
 /** The stage house whole: a metre more at each side, and below the deck for its names. */
 export const wholeSection = (house: House): FieldView => {
   const { fromY, toY } = stageDepth(house);
-  return { left: fromY - 1, right: toY + 1, bottom: -1, top: houseTop(house) + 0.6 };
+  return { left: fromY - 1, right: toY + 1, bottom: -1.4, top: houseTop(house) + 0.6 };
 };
 
 /** The same with the eyes in the auditorium. */
@@ -70,7 +70,7 @@ export type SectionStrips = {
 };
 
 export const sectionStrips = (letter: number, width: number): SectionStrips => ({
-  names: letter * 12,
+  names: letter * 14,
   heights: Math.min(letter * 8.5, Math.max(letter * 5, width * 0.16)),
   upstage: letter * 4,
 });
@@ -95,8 +95,12 @@ const namesOf = (
     })
     .toSorted((one, other) => one.x - other.x);
   const most = Math.max(1, Math.floor((width - letter) / apart));
-  // The set in hand is never the one that has no room.
-  const shown = inSight.filter(({ set }, index) => index < most || set.lineSet.id === chosen);
+  // Every second or third over the whole depth, so that a name is near its set, and the set in
+  // hand too.
+  const every = Math.ceil(inSight.length / most);
+  const shown = inSight.filter(
+    ({ set }, index) => index % every === 0 || set.lineSet.id === chosen,
+  );
   const places = spread(
     shown.map(({ x }) => x),
     apart,
@@ -135,18 +139,12 @@ const heightsOf = (
     .filter(({ y }) => y >= 0 && y <= height)
     .toReversed()
     .map((each) => {
-      const figure = heightWords(house, each.heightM);
-      const [words, room] = [`${each.name} ${figure}`, width - 10];
-      // In more lines than one the figure stands alone, so that no name runs into it.
-      const lines =
-        linesOfText(words, letter, room).length === 1
-          ? [words]
-          : [
-              ...linesOfText(each.name, letter, room).flatMap((line) =>
-                piecesOfWord(line, letter, room),
-              ),
-              figure,
-            ];
+      const room = width - 10;
+      // The figure stands alone, so that no name runs into it and it is found first.
+      const lines = [
+        ...linesOfText(each.name, letter, room).flatMap((line) => piecesOfWord(line, letter, room)),
+        heightWords(house, each.heightM),
+      ];
       return { ...each, lines };
     });
   // The tallest label sets the distance for all: there are few of them.
@@ -166,10 +164,9 @@ const heightsOf = (
           at + letter * (0.34 + 1.1 * (row - (lines.length - 1) / 2)),
           text,
           letter,
-          {
-            anchor: 'end',
-            pen: 'ink2',
-          },
+          row === lines.length - 1
+            ? { anchor: 'end', pen: 'ink', weight: 'strong' }
+            : { anchor: 'end', pen: 'ink2' },
         ),
       ),
     ];

@@ -108,6 +108,9 @@ const drawn = (
   return kind === 'section' ? sectionDrawing(subject, paper) : planDrawing(subject, paper);
 };
 
+/** It stands as the name of the sheet. */
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
 /** `section/record`, `plan/trim:playing`, `section/cue:14`; undefined for another moment. */
 export const houseDrawingSheet = (
   context: SheetContext,
@@ -123,7 +126,7 @@ export const houseDrawingSheet = (
     id: `${kind}/${at}`,
     kind,
     title: kind === 'section' ? phrase(house, 'Section') : phrase(house, 'Plan'),
-    name: shown.words,
+    name: capital(shown.words),
     orientation: PAPER[kind].orientation,
     isPlanned: shown.moment.is === 'planned',
     blocks: [

@@ -13,6 +13,7 @@ import { height } from '../words/say-set.ts';
 import { heldWords, type OrderWords, sayImbalance } from '../words/say-standing.ts';
 import { sayStep } from '../words/say-step.ts';
 import { stepTitle } from '../words/step-title.ts';
+import { inHouseWords } from '../words/trade-translation.ts';
 
 /** Steel carries a set for weeks; what is rigged for a move is what a permit is for. */
 const isForMove = ({ kind }: Pick<Restraint, 'kind'>): boolean => kind !== 'deadHangSteel';
@@ -67,14 +68,17 @@ const rowOf = (between: StepBetween, words: OrderWords): Row => {
   };
 };
 
+const peakHead = (side: string, house: House): string =>
+  `${phrase(house, 'Peak')}, ${inHouseWords(side, house)}`;
+
 export const movesTable = (order: CheckedOrder, words: OrderWords): Table => ({
   kind: 'table',
   columns: [
     { head: phrase(words.house, 'Step'), align: 'right', share: 0.06 },
     { head: phrase(words.house, 'Do'), align: 'left', share: 0.25 },
     { head: phrase(words.house, 'Path'), align: 'left', share: 0.15 },
-    { head: phrase(words.house, 'Peak'), align: 'left', share: 0.16 },
-    { head: phrase(words.house, 'Peak'), align: 'left', share: 0.16 },
+    { head: peakHead('batten heavy', words.house), align: 'left', share: 0.16 },
+    { head: peakHead('arbor heavy', words.house), align: 'left', share: 0.16 },
     { head: phrase(words.house, 'Held then'), align: 'left', share: 0.22 },
   ],
   rows: outOfBalance(order).map((between) => rowOf(between, words)),

@@ -13,7 +13,7 @@ import {
   sayWhat,
 } from '#fitting';
 import type { House } from '#house';
-import { sayFinding, sayMeasure } from '#sheets';
+import { levelWord, sayFinding, sayMeasure } from '#sheets';
 import { message, phrase, phraseCount } from '#texts';
 import { Glyph } from '../drawing/glyph-view.tsx';
 import { FOLDED } from '../frame/folded-roles.ts';
@@ -245,6 +245,7 @@ const Fails = ({ fails, reader }: FailsProps) =>
         <li key={`${finding.code} ${index.toString()}`}>
           {finding.level === 'note' ? null : <Glyph name={GLYPHS[finding.level]} size={20} />}
           <span>
+            {finding.level === 'note' ? null : <b>{levelWord(finding.level, reader)}: </b>}
             {sayFinding(finding, reader).sentence} <span className="code">{finding.code}</span>
           </span>
         </li>

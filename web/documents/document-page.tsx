@@ -90,7 +90,7 @@ const Revisions = ({ id, place, open, revisions }: RevisionsProps) => {
       <RevisionList
         id={id}
         revisions={revisions}
-        compared={[older, newer]}
+        compared={older === newer ? [] : [older, newer]}
         onRestore={kept === null ? null : setRestoring}
       />
       {kept === null || restoring === null ? null : (

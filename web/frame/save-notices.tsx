@@ -78,7 +78,7 @@ const Refused = ({ kept }: { readonly kept: Kept }) => {
 export const SaveNotices = ({ documents }: { readonly documents: readonly (Kept | null)[] }) =>
   documents.map((kept) =>
     kept === null ? null : (
-      <div key={kept.id}>
+      <div key={kept.id} className="save-notice">
         <Conflict kept={kept} />
         <Refused kept={kept} />
       </div>

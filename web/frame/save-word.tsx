@@ -23,11 +23,23 @@ export const saveWords = ({ save, server }: Kept, voice: Voice): string => {
   }
 };
 
-type SaveWordProps = { readonly kept: Kept; readonly keptOnDevice: boolean };
+/** What needs a person most comes first. */
+const FIRST_SAID = ['refused', 'conflict', 'unreached', 'sending', 'waiting', 'saved'] as const;
 
-export const SaveWord = ({ kept, keptOnDevice }: SaveWordProps) => {
+type SaveWordProps = {
+  readonly show: Kept;
+  /** What else an edit on the screen may have changed. */
+  readonly others: readonly (Kept | null)[];
+  readonly keptOnDevice: boolean;
+};
+
+/** One word for all that the page shows: where the house is not saved, nothing reads as saved. */
+export const SaveWord = ({ show, others, keptOnDevice }: SaveWordProps) => {
   const tell = useTell();
   const voice = useVoice();
+  const all = [show, ...others.filter((each) => each !== null)];
+  const is = FIRST_SAID.find((each) => all.some(({ save }) => save.is === each));
+  const kept = all.find(({ save }) => save.is === is) ?? show;
   const isSettled = kept.save.is === 'saved';
   return (
     <p className="save-word" role="status" data-save={kept.save.is}>

@@ -122,7 +122,11 @@ export const TitleStrip = ({ open, view, ids, setInHand }: StripProps) => {
     <header className="strip">
       <Names open={open} view={view} />
       <div className="keeping">
-        <SaveWord kept={view.show} keptOnDevice={open.keptOnDevice} />
+        <SaveWord
+          show={view.show}
+          others={[view.house, view.state]}
+          keptOnDevice={open.keptOnDevice}
+        />
         <UndoButtons open={open} ids={ids} />
         <KeyCard />
         <LightChoice />

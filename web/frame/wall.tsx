@@ -55,7 +55,7 @@ const useCentred = (setInHand: string | null, columnWidth: number) => {
   return scroller;
 };
 
-const WIDEST = 44;
+const WIDEST = 56;
 
 /** A small house has room for wider columns; a large one scrolls. */
 const useRoomyColumns = (size: WallSize, room: number, count: number): WallSize => {
@@ -170,10 +170,19 @@ const EmptyWall = () => {
 const WallFoot = () => {
   const tell = useTell();
   const [isOpen, setOpen] = useState(false);
+  const [hasKey, showKey] = useState(false);
   return (
     <>
-      <div className="wall-foot">
+      <div className="wall-foot" data-key={hasKey ? 'shown' : undefined}>
         <WallKey />
+        <button
+          type="button"
+          className="as-words wall-key-button"
+          aria-expanded={hasKey}
+          onClick={() => showKey(!hasKey)}
+        >
+          {tell('Signs on the wall')}
+        </button>
         <button
           type="button"
           className="as-words"

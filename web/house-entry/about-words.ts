@@ -224,7 +224,23 @@ const ABOUTS: ReadonlySet<string> = new Set([
   message('What they are kept for.'),
 ]);
 
+/** What tells a writer of documents which word to write; a form has its labels for that. */
+const FOR_WRITERS: ReadonlySet<string> = new Set([
+  'Wall on which the arbors run: stageRight or stageLeft.',
+  'Tolerance of what is weighed.',
+  'Tolerance of what is measured.',
+  'Tolerance of what is published.',
+  'Tolerance of what is calculated.',
+  'Tolerance of what is estimated.',
+  'Tolerance of what is houseRule.',
+  'Tolerance of what is commonPractice.',
+  'Tolerance of what is assumption.',
+  'Tolerance of what is invented.',
+  'What it is used for: pipeWeight, show, or both.',
+]);
+
 export const isMarked = (about: string): boolean => ABOUTS.has(about);
 
-/** The help of a field, in the words of the house and the language of the reader. */
-export const sayAbout = (about: string, voice: Voice): string => inVoice(voice, about);
+/** The help of a field, in the words of the house and the language of the reader; '' is none. */
+export const sayAbout = (about: string, voice: Voice): string =>
+  FOR_WRITERS.has(about) ? '' : inVoice(voice, about);

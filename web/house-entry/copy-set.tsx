@@ -57,7 +57,7 @@ export const CopySet = ({ set }: CopyProps) => {
         <div>
           <label htmlFor={`${id}-place`}>{tell('at the place')}</label>
           <input
-            className="entry-add-field"
+            className="entry-add-field wide-add"
             id={`${id}-place`}
             value={typed.place}
             placeholder={tell('such as {example}; or unknown', {

@@ -16,6 +16,8 @@ type FrameProps = {
   readonly children: ReactNode;
 };
 
+const bare = (words: string): string => words.replace(/\.$/, '').toLowerCase();
+
 export const RowFrame = ({
   label,
   about,
@@ -27,12 +29,14 @@ export const RowFrame = ({
 }: FrameProps) => {
   const tell = useTell();
   const id = useId();
+  // What only says the label again is no help.
+  const help = bare(about) === bare(label) ? '' : about;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a row
     <div role="group" aria-labelledby={id} className={`entry-row ${className}`} {...row}>
       <div className="entry-label">
         <b id={id}>{label}</b>
-        {about === '' ? null : <span className="entry-about">{about}</span>}
+        {help === '' ? null : <span className="entry-about">{help}</span>}
       </div>
       <div className="entry-fields">{children}</div>
       {missing === null ? null : (

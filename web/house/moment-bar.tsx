@@ -33,7 +33,7 @@ export const MomentBar = ({ part, choice }: BarProps) => {
         <label className={choice.of === 'trim' ? 'here' : undefined}>
           {tell('a trim')}
           <select
-            value={choice.of === 'trim' ? choice.name : ''}
+            value={choice.of === 'trim' && names.includes(choice.name) ? choice.name : ''}
             onChange={({ target }) => goTo(part, { of: 'trim', name: target.value })}
           >
             <option value="" disabled>
@@ -60,7 +60,7 @@ const CueChoice = ({ part, choice }: BarProps) => {
     <label className={choice.of === 'cue' ? 'here' : undefined}>
       {tell('a cue')}
       <select
-        value={choice.of === 'cue' ? choice.done : ''}
+        value={choice.of === 'cue' && choice.done <= cues.length ? choice.done : ''}
         onChange={({ target }) => goTo(part, { of: 'cue', done: Number(target.value) })}
       >
         <option value="" disabled>

@@ -151,6 +151,18 @@ const Worked = (props: WorkedProps) => {
   );
 };
 
+/** A sentence with the code of its rule behind it, which is not read first. */
+const Coded = ({ words }: { readonly words: string }) => {
+  const [code = ''] = / \[[A-Z0-9-]+\]$/.exec(words) ?? [];
+  if (code === '') return words;
+  return (
+    <>
+      {words.slice(0, -code.length)}
+      <span className="code">{code}</span>
+    </>
+  );
+};
+
 /** Large, since it is what the person came to know. */
 const WhyNone = ({ worked }: { readonly worked: WorkedOrder }) => {
   const tell = useTell();
@@ -166,7 +178,9 @@ const WhyNone = ({ worked }: { readonly worked: WorkedOrder }) => {
         degree={isRefused ? 'danger' : 'caution'}
         title={isRefused ? tell('not to be used') : tell('no order of work')}
       >
-        <p className="order-none-words">{first}</p>
+        <p className="order-none-words">
+          <Coded words={first ?? ''} />
+        </p>
         {others.map((words) => (
           <p key={words} className="order-none-more">
             {words}

@@ -22,19 +22,26 @@ const OF_A_SET: ReadonlyMap<string, string> = new Map([
   ['unloading-sheet', message('unloading sheet')],
 ]);
 
+const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** The sheet in words: a card has a set of its own, and every other sheet has a title. */
-const sheetWords = ({ id, title, kind: of, name }: Sheet, house: House): string => {
+const sheetWords = (sheet: Sheet, house: House): string => {
+  const { id, title, kind: of, name, number } = sheet;
   const [kind = '', set] = id.split('/');
-  if (of === 'section') return `${phrase(house, 'section')}, ${name}`;
-  if (of === 'plan') return `${phrase(house, 'plan')}, ${name}`;
-  if (set !== undefined) {
+  if (of === 'section') return `${phrase(house, 'section')}, ${small(name)}`;
+  if (of === 'plan') return `${phrase(house, 'plan')}, ${small(name)}`;
+  const ours = OF_A_SET.get(kind);
+  if (set !== undefined && number !== null) {
     return phrase(house, '{kind}, set {set}', {
-      kind: phrase(house, OF_A_SET.get(kind) ?? kind.replaceAll('-', ' ')),
+      kind: phrase(house, ours ?? kind.replaceAll('-', ' ')),
       set,
     });
   }
   // Only English writes a noun small in the middle of a sentence.
-  return house.tongue === undefined ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+  const titled = house.tongue === undefined ? small(title) : title;
+  if (set === undefined) return titled;
+  // Of a gallery, or of a whole call.
+  return `${ours === undefined ? titled : phrase(house, ours)}, ${name}`;
 };
 
 /** The name is looked up when the link is followed, for it may be typed after this is drawn. */

@@ -45,7 +45,7 @@ const SheetFoot = ({ footer }: { readonly footer: Sheet['footer'] }) => {
         <p>
           <strong>{footer.voidIf}</strong>
           {tell(' Scan, or type ')}
-          <strong>{footer.code}</strong>
+          <strong className="leaf-code-word">{footer.code}</strong>
           {tell(': current or superseded.')}
         </p>
         <p>{footer.cautions.join(' ')}</p>

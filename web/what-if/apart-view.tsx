@@ -3,6 +3,7 @@ import { useCallback, useMemo } from 'react';
 import { balanceDrawing, stackDrawing } from '#drawings';
 import type { Finding } from '#findings';
 import type { House } from '#house';
+import { levelWord } from '#sheets';
 import { inVoice, message, phrase, type Voice } from '#texts';
 import { Glyph } from '../drawing/glyph-view.tsx';
 import { FOLDED } from '../frame/folded-roles.ts';
@@ -182,6 +183,7 @@ const ChangeItem = ({ change, house, labels }: ItemProps) => {
     <li className={`finding-change ${is}`}>
       {glyph === null ? null : <Glyph name={glyph} size={22} />}
       <span>
+        {glyph === null ? null : <b>{levelWord(finding.level, house)}. </b>}
         <b>{word}:</b> {findingDetail(change, house)} <span className="code">{finding.code}</span>
       </span>
     </li>

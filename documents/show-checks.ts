@@ -5,7 +5,7 @@ import type { Faults } from './faults.ts';
 import { describe, pathTo } from './json.ts';
 import { refuseDuplicates, refuseUnknown } from './references.ts';
 
-/** Hangs in which nothing was wrong beside these cues: with a memory, they come again as they are. */
+/** Hangs in which nothing was wrong beside these cues; with a memory they come again. */
 const sound = new WeakMap<Hang, readonly Cue[]>();
 
 export const checkShow = (show: Show, faults: Faults): void => {

@@ -11,47 +11,40 @@ export const DEPTH_MAX = 40;
 const BORN = {};
 const isHostile = (key: string): boolean => key in BORN || key === 'prototype';
 
-/** Where nothing is wrong, nobody asks for a path, and to make them all takes long. */
-const isClean = (value: unknown, depth: number): boolean => {
-  if (typeof value === 'number') return Number.isFinite(value);
-  if (typeof value !== 'object' || value === null) return true;
-  if (depth > DEPTH_MAX) return false;
-  if (Array.isArray(value)) return value.every((entry) => isClean(entry, depth + 1));
-  if (!isObject(value)) return true;
-  for (const key of Object.keys(value)) {
-    if (isHostile(key) || !isClean(value[key], depth + 1)) return false;
-  }
-  return true;
-};
-
 export const checkJsonValue = (value: unknown, faults: Faults): boolean => {
-  if (isClean(value, 1)) return true;
   const before = faults.count();
-  walk(value, { path: '', depth: 1 }, faults);
+  walk(value, [], faults);
   return faults.count() === before;
 };
 
-type Spot = { readonly path: string; readonly depth: number };
+/** The keys on the way to a value. A path is made of them only where something is wrong there. */
+type Trail = (string | number)[];
 
-const walk = (value: unknown, { path, depth }: Spot, faults: Faults): void => {
+const pathOf = (trail: Trail): string => trail.reduce<string>(pathTo, '');
+
+const walk = (value: unknown, trail: Trail, faults: Faults): void => {
   if (typeof value === 'number' && !Number.isFinite(value)) {
-    faults.refuse('notFinite', path, {
+    faults.refuse('notFinite', pathOf(trail), {
       found: describe(value),
       accepted: 'a number below 1.8 × 10³⁰⁸',
     });
   }
   if (typeof value !== 'object' || value === null) return;
-  if (depth > DEPTH_MAX) {
-    faults.refuse('tooDeep', path, tooDeepWords);
+  if (trail.length >= DEPTH_MAX) {
+    faults.refuse('tooDeep', pathOf(trail), tooDeepWords);
     return;
   }
   if (Array.isArray(value)) {
     for (const [index, entry] of value.entries()) {
-      walk(entry, { path: pathTo(path, index), depth: depth + 1 }, faults);
+      trail.push(index);
+      walk(entry, trail, faults);
+      trail.pop();
     }
   } else if (isObject(value)) {
     for (const key of Object.keys(value)) {
-      walkKey(value, key, { path: pathTo(path, key), depth: depth + 1 }, faults);
+      trail.push(key);
+      walkKey(value, key, trail, faults);
+      trail.pop();
     }
   }
 };
@@ -59,15 +52,15 @@ const walk = (value: unknown, { path, depth }: Spot, faults: Faults): void => {
 const walkKey = (
   holder: Readonly<Record<string, unknown>>,
   key: string,
-  spot: Spot,
+  trail: Trail,
   faults: Faults,
 ): void => {
   if (isHostile(key)) {
-    faults.refuse('hostileKey', spot.path, {
+    faults.refuse('hostileKey', pathOf(trail), {
       found: `the key ${describe(key)}`,
       accepted: 'a key that no program uses inside',
     });
-  } else walk(holder[key], spot, faults);
+  } else walk(holder[key], trail, faults);
 };
 
 export const tooDeepWords = {

@@ -36,6 +36,16 @@ describe('keeper', () => {
     expect(massIn(stored().document)).toBe('70 lb');
   });
 
+  it('keeps an edit on the device where another database is taken in the same moment', async () => {
+    const { net, open } = stage();
+    const keeper = await open();
+    keeper.edit(SHOW, withMass('70 lb'), 'mass');
+    net.inHand = 'house';
+    await keeper.refresh();
+    net.inHand = 'demo';
+    expect(massIn(held(await open()).document)).toBe('70 lb');
+  });
+
   it('does not save twice when only the answer was lost', async () => {
     const { net, open, turn, stored } = stage();
     const keeper = await open();

@@ -176,6 +176,8 @@ export class Keeper {
     const { server, drafts, savedBy } = this.#parts;
     const databases = await server.databases();
     const stored = await server.documents();
+    // What was edited in the last moment belongs to the database that is left, or is read again.
+    this.#keepOnDevice();
     const draft = drafts.read(databases.inHand);
     this.#change(opened(databases, stored, { draft, savedBy: savedBy() }));
     for (const { id, save } of stored.flatMap(({ id: each }) => this.#held(each) ?? [])) {

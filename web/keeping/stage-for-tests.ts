@@ -3,7 +3,7 @@ import { draftBox } from './draft.ts';
 import type { JsonObject } from './json.ts';
 import { Keeper } from './keeper.ts';
 import type { Kept } from './kept.ts';
-import type { Server, Stored } from './server.ts';
+import type { DatabaseName, Server, Stored } from './server.ts';
 import { ServerFault } from './server.ts';
 
 export const SHOW = 'show:vell';
@@ -11,11 +11,13 @@ export const FIRST: JsonObject = { name: 'Vell', hangs: [{ set: '5', mass: '60 l
 
 type Waiting = { readonly call: () => void; readonly milliseconds: number };
 
-type Net = Record<'isUp' | 'losesAnswers', boolean> & Record<'waiting', Waiting[]>;
+type Net = Record<'isUp' | 'losesAnswers', boolean> &
+  Record<'inHand', DatabaseName> &
+  Record<'waiting', Waiting[]>;
 
 /** A server with one document, and the network before it. */
 const oneServer = () => {
-  const net: Net = { isUp: true, losesAnswers: false, waiting: [] };
+  const net: Net = { isUp: true, losesAnswers: false, inHand: 'demo', waiting: [] };
   const sentBy: string[] = [];
   /** Whether the document is in use; set aside, it is not listed. */
   const listed: Record<'show', boolean> = { show: true };
@@ -57,7 +59,7 @@ const oneServer = () => {
     return answer();
   };
   const server: Server = {
-    databases: () => reached(() => ({ inHand: 'demo' as const, hasHouse: false })),
+    databases: () => reached(() => ({ inHand: net.inHand, hasHouse: false })),
     documents: () => reached(() => (listed.show ? [holds.stored] : [])),
     document: () => reached(() => holds.stored),
     save,

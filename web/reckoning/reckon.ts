@@ -165,13 +165,13 @@ const keptFrom = (documents: Documents, before: Reckoning | null) => {
   return ({ id }: LineSet): SetAssessment | undefined => {
     if (before === null) return undefined;
     if (isUnchanged(id, documents, before.documents)) return old.get(id);
-    const ahead = done.get(writtenHang(documents.show, id) ?? NOTHING);
+    const ahead = answeredAhead.get(writtenHang(documents.show, id) ?? NOTHING);
     return ahead !== undefined && isSameAround(documents, ahead.documents) ? ahead.set : undefined;
   };
 };
 
 /** Sets that were answered before the rest of their house, by the hang as it was written. */
-const done = new WeakMap<
+const answeredAhead = new WeakMap<
   JsonObject,
   { readonly documents: Documents; readonly set: SetAssessment }
 >();
@@ -208,7 +208,7 @@ export const reckonAhead = (
     const { id } = lineSet;
     const written = writtenHang(documents.show, id);
     const set = assessOne(lineSet);
-    if (written !== null) done.set(written, { documents, set });
+    if (written !== null) answeredAhead.set(written, { documents, set });
     const findings = judgeSet(set, { house, show, state, nowMs }, judged);
     return { id, set, written, findings, keptEmpty: show.keptEmpty[id] ?? null };
   });

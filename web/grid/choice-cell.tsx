@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Refusal } from '#outcome';
+import { cellOf } from './cell-of.ts';
 import { focusFirst, useCell } from './use-cell.ts';
 
 export type Option = { readonly value: string; readonly words: string };
@@ -33,7 +34,7 @@ export const ChoiceCell = ({
     <td
       ref={ref}
       data-cell=""
-      data-col={column}
+      {...cellOf(column)}
       tabIndex={-1}
       className={`can-edit ${className}${edit.draft === null ? '' : ' editing'}`}
       onKeyDown={pressIdle}

@@ -4,6 +4,7 @@ import { type Dimension, decimalMarkOf, type UnitSystem } from '#quantities';
 import { Notice } from '../frame/notice.tsx';
 import { Refusals } from '../frame/refusals.tsx';
 import { useTell, useVoice } from '../language/use-tell.ts';
+import { cellOf } from './cell-of.ts';
 import { Echo } from './echo.tsx';
 import { readTyped, shownText } from './typed-marks.ts';
 import { type Cell, type CellParts, focusFirst, useCell } from './use-cell.ts';
@@ -51,7 +52,7 @@ export const EditCell = ({
       ref={ref}
       scope={isHead ? 'row' : undefined}
       data-cell=""
-      data-col={column}
+      {...cellOf(column)}
       tabIndex={-1}
       className={`can-edit ${className}${edit.draft === null ? '' : ' editing'}`}
       onKeyDown={pressIdle}

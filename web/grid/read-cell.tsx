@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { cellOf } from './cell-of.ts';
 
 /** Inside a grid a cell that nobody types into says so; arrows reach it, to be read. */
 const READ_ONLY = { 'data-cell': '', tabIndex: -1, 'aria-readonly': true } as const;
@@ -11,7 +12,7 @@ type ReadCellProps = {
 };
 
 export const ReadCell = ({ className, column, children }: ReadCellProps) => (
-  <td {...READ_ONLY} className={className} data-col={column}>
+  <td {...READ_ONLY} className={className} {...cellOf(column)}>
     {children}
   </td>
 );

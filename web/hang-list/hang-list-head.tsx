@@ -5,6 +5,7 @@ import { tradeWord } from '#drawings';
 import type { House } from '#house';
 import { useTell } from '../language/use-tell.ts';
 import { type Column, headsOf } from './columns.ts';
+import { GRID } from './grid-layout.ts';
 import type { Sort } from './row-sort.ts';
 
 /** The ends of the slices: the arbor is heavy on the side where it hangs. */
@@ -30,10 +31,11 @@ const SAID = { up: 'ascending', down: 'descending' } as const;
 export const HangListHead = memo(({ house, sort, onSort }: HeadProps) => {
   const tell = useTell();
   return (
-    <thead>
-      <tr data-row="">
+    <thead {...GRID.rows}>
+      <tr {...GRID.row} data-row="">
         {headsOf(house).map(({ column, words, unit, className }) => (
           <th
+            {...GRID.columnHead}
             key={column}
             scope="col"
             className={className}

@@ -24,6 +24,7 @@ import { useRow } from '../reckoning/rows-ahead.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import type { Telling } from './cell-text.ts';
 import { type Column, headWords, isColumn } from './columns.ts';
+import { columnTracks, GRID } from './grid-layout.ts';
 import { HangListHead } from './hang-list-head.tsx';
 import { OpenedRow } from './opened-row.tsx';
 import { PasteBox } from './paste-box.tsx';
@@ -81,7 +82,7 @@ const SetRows = memo(({ each, isOpen, given, columns, ...row }: SetRowsProps) =>
     <>
       <SetRow each={live} {...row} isOpen={isOpened} />
       {isOpened ? (
-        <OpenedRow each={live} house={row.house} given={given} columns={columns} />
+        <OpenedRow each={live} house={row.house} given={given} columns={columns} over={row.over} />
       ) : null}
     </>
   );
@@ -94,6 +95,7 @@ const HangGrid = ({ setInHand, onTake, rows, railOrder, looking }: GridProps) =>
   const given = at(documents.show, ['given', 'basis']);
   const row = { house, nowMs, railOrder, edgeN: edgeOf(house), onOpen: toggle };
   const { hidden, view, sortBy } = looking;
+  const columns = columnsShown(hidden);
   return (
     <table
       // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: it is typed into
@@ -101,22 +103,24 @@ const HangGrid = ({ setInHand, onTake, rows, railOrder, looking }: GridProps) =>
       aria-label={tradeWord(house, 'schedule')}
       aria-multiselectable="true"
       data-hidden={[...hidden].join(' ')}
+      style={columnTracks(columns)}
       onFocus={(event) => {
         const set = setAt(event);
         if (set !== null && set !== setInHand) onTake(set);
       }}
     >
       <HangListHead house={house} sort={view.sort} onSort={sortBy} />
-      <tbody>
-        {rows.map((each) => (
+      <tbody {...GRID.rows}>
+        {rows.map((each, at) => (
           <SetRows
             key={each.id}
             each={each}
             {...row}
             isOpen={opened.has(each.id)}
             isInHand={each.id === setInHand}
+            over={rows.length - at}
             given={typeof given === 'string' ? (given as Basis) : null}
-            columns={columnsShown(hidden).length}
+            columns={columns.length}
           />
         ))}
       </tbody>

@@ -11,6 +11,7 @@ import { useTell } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import type { Column } from './columns.ts';
 import { FindingsWord } from './findings-word.tsx';
+import { GRID, overRows } from './grid-layout.ts';
 import { DepthCell, FamilyCell, NameCell, TrimCell } from './hang-cells.tsx';
 import { KnownBy } from './known-by.tsx';
 import {
@@ -32,6 +33,8 @@ export type RowProps = {
   readonly edgeN: number;
   readonly isOpen: boolean;
   readonly isInHand: boolean;
+  /** Rows lie over those that follow them: the first of twelve has twelve. */
+  readonly over: number;
   readonly onOpen: (set: string) => void;
 };
 
@@ -60,7 +63,7 @@ const Nothing = ({ column }: { column: Column }) => {
 const SetNumber = ({ each }: { each: SetReckoning }) => {
   const tell = useTell();
   return (
-    <th scope="row" className="set-number" data-col="set">
+    <th {...GRID.rowHead} scope="row" className="set-number" data-col="set">
       <Link
         to={{ kind: 'set', set: each.id }}
         name={tell('Set {id}, open it', { id: each.id })}
@@ -80,7 +83,7 @@ const Slice = ({ each, house, edgeN }: RowProps) => {
       ? { nowN: imbalance.value.low }
       : {};
   return (
-    <td className="slice" data-col="balance">
+    <td {...GRID.cell} className="slice" data-col="balance">
       {each.set.bare.known ? (
         <DrawingView drawing={sliceDrawing(each.set, house, { ...SLICE, edgeN, ...nowN })} />
       ) : null}
@@ -145,7 +148,7 @@ const Hung = (props: RowProps) => {
   const count = hang.items.length;
   return (
     <>
-      <td className="items-button" data-col="items">
+      <td {...GRID.cell} className="items-button" data-col="items">
         <button
           type="button"
           className="as-words"
@@ -187,7 +190,7 @@ const Empty = (props: RowProps) => {
   const tell = useTell();
   return (
     <>
-      <td className="items-button" data-col="items">
+      <td {...GRID.cell} className="items-button" data-col="items">
         <Link to={{ kind: 'whichSet', piece: null }} isCell tabIndex={-1}>
           {tell('Which set?')}
         </Link>
@@ -213,7 +216,13 @@ export const SetRow = memo((props: RowProps) => {
   const { each, house, nowMs, railOrder } = props;
   const { y } = each.set.lineSet;
   return (
-    <tr data-row="" data-set={each.id} className={classOf(props)}>
+    <tr
+      {...GRID.row}
+      data-row=""
+      data-set={each.id}
+      className={classOf(props)}
+      style={overRows(props.over)}
+    >
       <SetNumber each={each} />
       <Figure column="position" words={lengthWords(y, house)} />
       <NameCell each={each} house={house} railOrder={railOrder} />

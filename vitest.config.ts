@@ -1,7 +1,6 @@
 /**
  * Projects: `unit` beside the code, `validation` against oracles from outside, `journeys` in a
- * real browser, and `timed`, which measures there. Doors (`#balance`) resolve through the imports
- * map of package.json.
+ * real browser. Doors (`#balance`) resolve through the imports map of package.json.
  */
 import { defineConfig } from 'vitest/config';
 import { LongestFirst } from './tools/running/longest-first.ts';
@@ -42,9 +41,6 @@ const inBrowser = {
   expect: { poll: { interval: 100, timeout: 60_000 } },
 };
 
-/** How soon a screen answers is measured when nothing else runs. */
-const TIMED = ['journeys/one-frame.test.ts'];
-
 export default defineConfig({
   test: {
     exclude: NEVER,
@@ -73,16 +69,6 @@ export default defineConfig({
           ...inBrowser,
           name: 'journeys',
           include: ['journeys/**/*.test.ts'],
-          exclude: [...NEVER, ...TIMED],
-        },
-      },
-      {
-        test: {
-          ...inBrowser,
-          name: 'timed',
-          include: TIMED,
-          fileParallelism: false,
-          sequence: { groupOrder: 1 },
         },
       },
     ],

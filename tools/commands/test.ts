@@ -43,7 +43,7 @@ const journeys = async (): Promise<Count> => {
     return FAILED;
   }
   process.env.CHROMIUM = chromium;
-  return runVitest({ projects: ['journeys', 'timed'], record: false });
+  return runVitest({ projects: ['journeys'], record: false });
 };
 
 /** The papers come after the validation cases, whose errors they print. */

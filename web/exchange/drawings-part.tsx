@@ -122,6 +122,12 @@ type Paper = { readonly width: number; readonly height: number };
 
 const inMm = (points: number): number => Math.ceil(points * MM_A_POINT);
 
+const POINTS_AN_INCH = 72;
+const inInches = ({ width, height }: Paper) => ({
+  width: Math.ceil(width / POINTS_AN_INCH),
+  height: Math.ceil(height / POINTS_AN_INCH),
+});
+
 const useLines = (words: string): readonly string[] => {
   const { house, show, state, kept, nowMs } = useWork();
   const names = {
@@ -218,10 +224,12 @@ const ScaleChoice = ({
         ))}
       </select>
       <span className="quiet">
-        {tell('the section takes {width} × {height} mm of paper', {
-          width: inMm(paper.width),
-          height: inMm(paper.height),
-        })}
+        {house.units === 'customary'
+          ? tell('the section takes {width} × {height} in of paper', inInches(paper))
+          : tell('the section takes {width} × {height} mm of paper', {
+              width: inMm(paper.width),
+              height: inMm(paper.height),
+            })}
       </span>
     </div>
   );

@@ -8,6 +8,7 @@ import { assert } from '#outcome';
 import type { Hang, Item, Show } from '#show';
 import { ENGLISH, message, type Names, phrase } from '#texts';
 import { isObject, pathTo } from './json.ts';
+import { runsOfSets } from './runs-of-sets.ts';
 import type { FieldWords } from './unknown-field.ts';
 import * as words from './unknown-words.ts';
 import { LINE_SET } from './unknown-words-of-sets.ts';
@@ -203,7 +204,7 @@ const unknownOfSets = (field: FieldWords, missing: readonly LineSet[], ofType: n
   assert(first !== undefined, 'a value was asked of no set');
   const isWholeType = missing.length === ofType && ofType > 1 && !OF_ONE_SET.has(keys[0] ?? '');
   const holder = isWholeType ? pathTo('setTypes', first.typeId) : pathTo('lineSets', first.id);
-  const sets = missing.map(({ id }) => id).join(', ');
+  const sets = runsOfSets(missing.map(({ id }) => id));
   const owner =
     missing.length > 1
       ? owned(message('line sets {sets}'), { sets })

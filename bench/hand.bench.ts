@@ -1,7 +1,7 @@
 /**
  * How soon a screen follows a hand, measured in a real browser: a key and a drag on a load of the
- * batten, and a step taken out of an order and put back. From the event to the new picture laid out,
- * beside a plain page on which a script of three lines moves one line of a drawing by the same key.
+ * batten, and a step taken out of an order and put back. From the event to the new picture laid
+ * out, beside a plain page on which a script of three lines moves a line of a drawing by that key.
  * Run it by itself: `node bench/hand.bench.ts`.
  */
 import type { Browser, Locator, Page } from 'playwright-core';

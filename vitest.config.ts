@@ -12,6 +12,7 @@ const SOURCES = [
   'texts',
   'languages',
   'documents',
+  'events',
   'drawings',
   'sheets',
   'exchange',
@@ -28,6 +29,7 @@ const SOURCES = [
   'examples',
   'pins',
   'bench',
+  'simulation',
 ];
 
 /** The rooms keep nothing between calls, so files share what they import: a third of the time. */

@@ -10,10 +10,14 @@ export type Light = (typeof LIGHTS)[number];
 
 export const HEIGHTS: Readonly<Record<Width, number>> = { 1440: 900, 1024: 768, 390: 844 };
 
-export const openBrowser = async (): Promise<Browser> => {
+/** `more`: arguments of the browser itself, such as a name that leads to this machine. */
+export const openBrowser = async (more: readonly string[] = []): Promise<Browser> => {
   const executablePath = await ensureChromium();
   if (executablePath === undefined) throw new Error(CHROMIUM_ADVICE);
-  return chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-dev-shm-usage'] });
+  return chromium.launch({
+    executablePath,
+    args: ['--no-sandbox', '--disable-dev-shm-usage', ...more],
+  });
 };
 
 /** What is right is asked here, not how soon: a slow or busy machine takes its time. */
@@ -30,13 +34,20 @@ type PageOptions = {
    * are not about it; or at once, in those that wait for what it says.
    */
   readonly selfCheck?: SelfCheckTime;
+  /** Whether the browser keeps the screens: what it keeps, no journey can see on its way. */
+  readonly startsOffline?: boolean;
 };
 
 /** A page with a memory of its own; a narrow one is touched. What it throws ends the journey. */
 export const openPage = async (
   browser: Browser,
   address: string,
-  { width = 1440, light = 'day', selfCheck = 'inIdleTime' }: PageOptions = {},
+  {
+    width = 1440,
+    light = 'day',
+    selfCheck = 'inIdleTime',
+    startsOffline = false,
+  }: PageOptions = {},
 ): Promise<Page> => {
   const context = await browser.newContext({
     baseURL: address,
@@ -44,6 +55,7 @@ export const openPage = async (
     hasTouch: width === 390,
     colorScheme: light === 'dim' ? 'dark' : 'light',
     reducedMotion: 'reduce',
+    serviceWorkers: startsOffline ? 'allow' : 'block',
   });
   context.setDefaultTimeout(PATIENCE_MS);
   if (selfCheck === 'never') {

@@ -14,7 +14,13 @@ export type HouseServer = {
   /** `http://127.0.0.1:40123` */
   readonly address: string;
   readonly stop: () => Promise<void>;
+  /** Ends the process; its documents stay, and `begin` starts another at the same address. */
+  readonly halt: () => Promise<void>;
+  readonly begin: (settings?: Settings) => Promise<void>;
 };
+
+/** `COUNTERPOISE_...`, as whoever runs the server sets it. */
+export type Settings = Readonly<Record<string, string>>;
 
 const freePort = (): Promise<number> =>
   new Promise((resolve, reject) => {
@@ -34,7 +40,7 @@ const addressOf = (child: ChildProcess): Promise<string> =>
     const timer = setTimeout(() => reject(new Error(`no address in time: ${said}`)), START_MS);
     const hear = (chunk: Buffer): void => {
       said += chunk.toString();
-      const [address] = /http:\/\/127\.0\.0\.1:\d+/.exec(said) ?? [];
+      const [address] = /https?:\/\/127\.0\.0\.1:\d+/.exec(said) ?? [];
       if (address === undefined) return;
       clearTimeout(timer);
       resolve(address);
@@ -53,28 +59,54 @@ const ended = (child: ChildProcess): Promise<void> =>
     else child.once('exit', () => resolve());
   });
 
-export const startHouseServer = async (): Promise<HouseServer> => {
+type Process = { readonly address: string; readonly end: () => Promise<void> };
+
+const started = async (settings: Settings): Promise<Process> => {
+  const child = spawn(process.execPath, [join(ROOT, 'server', 'main.ts')], {
+    env: { ...process.env, ...settings },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const end = async (): Promise<void> => {
+    child.kill('SIGTERM');
+    await ended(child);
+  };
+  try {
+    return { address: await addressOf(child), end };
+  } catch (fault) {
+    await end();
+    throw fault;
+  }
+};
+
+export const startHouseServer = async (settings: Settings = {}): Promise<HouseServer> => {
   if (!existsSync(PAGE)) {
     throw new Error('The screens are not built: npm test builds them before the journeys.');
   }
   const folder = mkdtempSync(join(tmpdir(), 'counterpoise-journey-'));
-  const child = spawn(process.execPath, [join(ROOT, 'server', 'main.ts')], {
-    env: {
-      ...process.env,
-      COUNTERPOISE_PORT: String(await freePort()),
-      COUNTERPOISE_DATA: folder,
-    },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
-  const clean = async (): Promise<void> => {
-    child.kill('SIGTERM');
-    await ended(child);
-    rmSync(folder, { recursive: true, force: true });
+  const own = {
+    COUNTERPOISE_PORT: String(await freePort()),
+    COUNTERPOISE_TRUST_PORT: String(await freePort()),
+    COUNTERPOISE_DATA: folder,
+    ...settings,
   };
+  const clean = (): void => rmSync(folder, { recursive: true, force: true });
+  let running: Process;
   try {
-    return { address: await addressOf(child), stop: clean };
+    running = await started(own);
   } catch (fault) {
-    await clean();
+    clean();
     throw fault;
   }
+  const halt = (): Promise<void> => running.end();
+  return {
+    address: running.address,
+    halt,
+    begin: async (more = {}) => {
+      running = await started({ ...own, ...more });
+    },
+    stop: async () => {
+      await halt();
+      clean();
+    },
+  };
 };

@@ -98,6 +98,8 @@ describe('when the server is not reached', () => {
   });
 
   it('merges nothing when somebody else has saved; a person chooses, nothing is lost', async () => {
+    // This page is told of nothing; one that is shows theirs before a hand comes to the cell.
+    await page.route('**/api/events**', (route) => route.abort());
     await goTo(page, '/hang-list');
     const other = await openPage(browser, server.address);
     await goTo(other, '/set/9');
@@ -115,6 +117,7 @@ describe('when the server is not reached', () => {
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => nameCell('9').textContent()).toBe('Our harbour');
     await untilSaved(page, SHOW, revision + 2);
+    await page.unroute('**/api/events**');
     await other.context().close();
   });
 });

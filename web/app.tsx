@@ -17,6 +17,8 @@ import { HangListPage } from './hang-list/hang-list-page.tsx';
 import type { Open } from './keeping/kept.ts';
 import { useKeeper, useKeeping } from './keeping/use-keeper.ts';
 import { type Spoken, SpokenContext, useSpoken, useTell } from './language/use-tell.ts';
+import { PageNews } from './offline/page-news.tsx';
+import { useOffline } from './offline/use-offline.ts';
 import { type InView, inView } from './reckoning/in-view.ts';
 import type { Reckoning } from './reckoning/reckon.ts';
 import { RowsAheadContext } from './reckoning/rows-ahead.ts';
@@ -55,8 +57,18 @@ const BringInPage = lazy(async () => ({
 const TakeOutPage = lazy(async () => ({
   default: (await import('./exchange/take-out-page.tsx')).TakeOutPage,
 }));
+const NotesPage = lazy(async () => ({
+  default: (await import('./live/notes-page.tsx')).NotesPage,
+}));
+const PeopleScreen = lazy(async () => ({
+  default: (await import('./people/people-screen.tsx')).PeopleScreen,
+}));
 const SelfCheckPage = lazy(async () => ({
   default: (await import('./self-check/self-check-page.tsx')).SelfCheckPage,
+}));
+
+const ThisServerPage = lazy(async () => ({
+  default: (await import('./this-server/this-server-page.tsx')).ThisServerPage,
 }));
 
 export const App = () => {
@@ -64,12 +76,16 @@ export const App = () => {
   useSelfChecks();
   const state = useShownState(useContext(RowsAheadContext));
   const address = useAddress();
+  useOffline(state.phase === 'open');
+  if (address.place.kind === 'people') return <PeopleAlone place={address.place} />;
   if (state.phase === 'loading') return <Loading />;
+  if (state.phase === 'failed' && state.needsSignIn) return <PeopleAlone place={SIGN_IN} />;
   if (state.phase === 'failed') return <Failed title={state.title} unreached={state.unreached} />;
   const view = inView(state, address);
   if ('missing' in view) {
     return (
       <DocumentsAlone open={state} place={address.place}>
+        <PageNews open={state} />
         <Missing what={view.missing} open={state} />
       </DocumentsAlone>
     );
@@ -78,6 +94,22 @@ export const App = () => {
     <Defect>
       <Hatches />
       <Workspace key={view.house.id + view.show.id} open={state} view={view} />
+    </Defect>
+  );
+};
+
+type PeoplePlace = Extract<Place, { readonly kind: 'people' }>;
+
+const SIGN_IN: PeoplePlace = { kind: 'people', part: 'signIn' };
+
+/** Beside the documents, which are shown to nobody who has not signed in. */
+const PeopleAlone = ({ place }: { readonly place: PeoplePlace }) => {
+  const tell = useTell();
+  return (
+    <Defect>
+      <Suspense fallback={<p className="empty-words">{tell('Fetching this screen …')}</p>}>
+        <PeopleScreen place={place} />
+      </Suspense>
     </Defect>
   );
 };
@@ -167,6 +199,9 @@ const titleOf = (place: Place, { sets, house }: Reckoning): string => {
         bringIn: message('Bring in'),
         takeOut: message('Take out'),
         selfCheck: message('Self-check'),
+        thisServer: message('This server'),
+        people: message('People'),
+        notes: message('Notes'),
         documents: message('Documents'),
         nowhere: message('Nowhere'),
       }[place.kind],
@@ -210,6 +245,7 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
       <Frame isDemo={isDemo} title="Not understood">
         <TitleStrip open={open} view={view} ids={ids} setInHand={setInHand} />
         <OrDocuments open={open} place={place}>
+          <PageNews open={open} />
           {answer.ok ? null : <NotRead error={answer.error} />}
         </OrDocuments>
       </Frame>
@@ -223,6 +259,7 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
             <TitleStrip open={open} view={view} ids={ids} setInHand={setInHand} />
             <main aria-busy={isBehind}>
               <Behind isBehind={isBehind} />
+              <PageNews open={open} />
               <SelfCheckNotice place={place} />
               <SaveNotices documents={[view.show, view.house, view.state]} />
               <Wall setInHand={setInHand} onTake={takeSet} />
@@ -294,6 +331,12 @@ const Screen = ({ place, setInHand, onTake, takeGently, open, noticed }: ScreenP
       return <AnotherHousePage place={place} open={open} />;
     case 'selfCheck':
       return <SelfCheckPage />;
+    case 'thisServer':
+      return <ThisServerPage />;
+    case 'people':
+      return <PeopleScreen place={place} />;
+    case 'notes':
+      return <NotesPage />;
     case 'documents':
       return <DocumentsScreen place={place} open={open} noticed={noticed} />;
     case 'nowhere':

@@ -30,6 +30,8 @@ export const databaseRoutes = (app: FastifyInstance, { databases }: AppParts): v
   app.get('/api/database', async () => ({
     inHand: databases.inHand(),
     hasHouse: databases.hasHouse(),
+    // A device keeps what it read of each house by itself.
+    houseKey: databases.record().identity().houseKey,
   }));
 
   app.post<{ Body: Take }>(

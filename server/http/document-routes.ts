@@ -5,6 +5,7 @@ import { storeId } from '../demo.ts';
 import type { DocumentKind, DocumentStore, Save, StoredDocument } from '../log/index.ts';
 import type { AppParts } from './app-parts.ts';
 import { problem, refusal } from './problems.ts';
+import { handOf, nameFor } from './rights.ts';
 import { documentsInUse } from './shelf.ts';
 
 type Put = {
@@ -93,7 +94,10 @@ export const documentRoutes = (app: FastifyInstance, parts: AppParts): void => {
         });
       }
       const savedAt = now().toISOString();
-      return saved(reply, databases.store(), { ...asked, id, text, savedAt, remark });
+      // Who signed in is who saved, whatever name the page sends.
+      const savedBy = nameFor(request) ?? asked.savedBy;
+      const save = { ...asked, id, text, savedAt, savedBy, remark, ...handOf(request) };
+      return saved(reply, databases.store(), save);
     },
   );
 };

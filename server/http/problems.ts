@@ -8,9 +8,13 @@ export const problem = (
   status: number,
   title: string,
   more: {
+    /** Where a program tells it from others of the same status. */
+    readonly type?: string;
     readonly detail?: string;
     readonly refusals?: readonly Refusal[];
     current?: unknown;
+    /** Of a command: the answer that it has for good. */
+    readonly answer?: unknown;
   } = {},
 ): FastifyReply =>
   reply

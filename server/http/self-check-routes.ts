@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { fileNameOf, localMoment, type Paper, renderPdf } from '#print';
 import { selfCheckSheet } from '#sheets';
 import type { AppParts } from './app-parts.ts';
+import { nameFor } from './rights.ts';
 
 type Asked = { readonly paper: Paper; readonly by?: string };
 
@@ -21,7 +22,7 @@ export const selfCheckRoutes = (app: FastifyInstance, { selfCheck, now }: AppPar
   app.get('/api/self-check', async () => selfCheck.record());
   app.get<{ Querystring: Asked }>('/api/self-check.pdf', ASKED, async (request, reply) => {
     const { paper, by = 'not named' } = request.query;
-    const stamp = { printedAt: localMoment(now()), printedBy: by };
+    const stamp = { printedAt: localMoment(now()), printedBy: nameFor(request) ?? by };
     const sheet = selfCheckSheet(selfCheck.record(), stamp);
     const bytes = await renderPdf(sheet, paper);
     return reply

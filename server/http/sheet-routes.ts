@@ -1,4 +1,4 @@
-import type { FastifyInstance, FastifyReply } from 'fastify';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { readHouse, readShow, readState } from '#documents';
 import { fetchTongue } from '#languages';
 import { fail, ok, type Refusal, type Result } from '#outcome';
@@ -14,6 +14,7 @@ import {
 import { LANGUAGES, type Language } from '#texts';
 import type { AppParts } from './app-parts.ts';
 import { problem } from './problems.ts';
+import { nameFor } from './rights.ts';
 
 type Job = {
   readonly house: string;
@@ -38,6 +39,14 @@ const queryOf = (properties: Record<string, unknown>, required: readonly string[
   },
 });
 
+/** A sheet says who printed it: who signed in, whatever name the page sends. */
+const inOwnName = <Q extends Job>(request: FastifyRequest<{ Querystring: Q }>): Q => {
+  const by = nameFor(request);
+  // The types of the framework say less of a query than its schema does.
+  const query = request.query as Q;
+  return by === null ? query : { ...query, by };
+};
+
 /** Sheets of the documents as they are now: which there are, each as PDF or CSV, and their code. */
 export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
   const contextOf = contextKeeper(parts);
@@ -59,7 +68,7 @@ export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
       'paper',
     ]),
     async (request, reply) => {
-      const sheet = await askedSheet(contextOf, request.query, reply);
+      const sheet = await askedSheet(contextOf, inOwnName(request), reply);
       if (sheet === null) return reply;
       const bytes = await renderPdf(sheet, request.query.paper);
       return sent(reply, sheet, 'pdf').type('application/pdf').send(Buffer.from(bytes));
@@ -70,7 +79,7 @@ export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
     '/api/sheet.csv',
     queryOf({ ...JOB, sheet: NAME }, ['house', 'show', 'sheet']),
     async (request, reply) => {
-      const sheet = await askedSheet(contextOf, request.query, reply);
+      const sheet = await askedSheet(contextOf, inOwnName(request), reply);
       if (sheet === null) return reply;
       const text = csvOf(sheet);
       if (text === null) return problem(reply, 404, 'This sheet has no table.');

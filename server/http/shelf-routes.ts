@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import type { AppParts } from './app-parts.ts';
 import { problem, refusal } from './problems.ts';
+import { handOf, nameFor } from './rights.ts';
 import { againstAside, againstReturn, documentsAside } from './shelf.ts';
 
 type Move = { readonly aside: boolean; readonly by: string; readonly why: string };
@@ -28,7 +29,8 @@ export const shelfRoutes = (app: FastifyInstance, { databases, now }: AppParts):
     async (request, reply) => {
       const store = databases.store();
       const { id } = request.params;
-      const { aside: isAside, by, why } = request.body;
+      const { aside: isAside, why } = request.body;
+      const by = nameFor(request) ?? request.body.by;
       const document = store.current(id);
       if (document === null) return problem(reply, 404, 'No such document.');
       const refusals = isAside ? againstAside(store, document) : againstReturn(store, document);
@@ -36,7 +38,8 @@ export const shelfRoutes = (app: FastifyInstance, { databases, now }: AppParts):
         const title = isAside ? 'It was not set aside.' : 'It was not taken back.';
         return problem(reply, 409, title, { refusals });
       }
-      if (store.shelve({ id, isAside, at: now().toISOString(), by, why })) return { id, isAside };
+      const at = now().toISOString();
+      if (store.shelve({ id, isAside, at, by, why, ...handOf(request) })) return { id, isAside };
       const [found, accepted] = isAside
         ? ['set aside', 'a document in use']
         : ['in use', 'a document set aside'];

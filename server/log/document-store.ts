@@ -1,5 +1,8 @@
 import type { Result } from '#outcome';
 
+/** Who is at the device, where people have been made known to the server. */
+export type Hand = { readonly person?: string | null; readonly device?: string | null };
+
 /** The three documents that the program keeps. */
 export type DocumentKind = 'house' | 'show' | 'state';
 
@@ -23,7 +26,7 @@ export type DocumentAside = DocumentSummary & {
 
 export type StoredDocument = DocumentSummary & { readonly text: string };
 
-export type Save = {
+export type Save = Hand & {
   readonly id: string;
   readonly kind: DocumentKind;
   readonly text: string;
@@ -36,7 +39,7 @@ export type Save = {
 };
 
 /** Setting a document aside, or taking it back. It is noted beside the document, for good. */
-export type Shelving = {
+export type Shelving = Hand & {
   readonly id: string;
   readonly isAside: boolean;
   readonly at: string;

@@ -1,10 +1,12 @@
+import { randomUUID } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { afterAll, expect, it } from 'vitest';
 import { documentStoreContract } from './document-store.contract.ts';
-import { openSqliteStore } from './sqlite-store.ts';
+import type { DocumentStore } from './document-store.ts';
+import { openHouseRecord } from './house-record.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'counterpoise-store-'));
 let files = 0;
@@ -13,6 +15,12 @@ const newFile = (): string => {
   return join(folder, `${files}.sqlite`);
 };
 afterAll(() => rmSync(folder, { recursive: true }));
+
+const surroundings = () => ({ nowMs: () => 1000, newId: () => randomUUID() });
+const openSqliteStore = (file: string): DocumentStore => {
+  const record = openHouseRecord(file, surroundings());
+  return { ...record.store, close: record.close };
+};
 
 documentStoreContract('SQLite', () => openSqliteStore(newFile()));
 

@@ -1,5 +1,6 @@
-import { DatabaseSync } from 'node:sqlite';
-import { assert, fail, ok } from '#outcome';
+import type { DatabaseSync } from 'node:sqlite';
+import { type EventDraft, type EventLog, type LogFault, recordEvents, sha256OfText } from '#events';
+import { fail, ok } from '#outcome';
 import type {
   DocumentAside,
   DocumentKind,
@@ -9,23 +10,19 @@ import type {
   Shelving,
   StoredDocument,
 } from './document-store.ts';
-import { bringUp } from './schema.ts';
+import { committed, RecordFault } from './transaction.ts';
 
-/**
- * One file, written ahead and flushed at every commit, since what was acknowledged must outlive a
- * power cut. Read back at the start: a database that does not flush is refused, not used.
- */
-export const openSqliteStore = (file: string): DocumentStore => {
-  const database = new DatabaseSync(file);
-  database.exec(`
-    PRAGMA journal_mode = WAL;
-    PRAGMA synchronous = FULL;
-    PRAGMA foreign_keys = ON;
-    PRAGMA busy_timeout = 5000;
-  `);
-  const flushing = database.prepare('PRAGMA synchronous').get();
-  assert(flushing?.['synchronous'] === 2, 'the database flushes every commit (synchronous FULL)');
-  bringUp(database);
+/** What a save and a shelving are written with: the log that says so, and who stands before it. */
+type Beside = {
+  readonly log: EventLog;
+  readonly closedBy: () => LogFault | null;
+  readonly written: () => void;
+  readonly nowMs: () => number;
+  readonly newId: () => string;
+};
+
+/** Documents in the tables of `schema.ts`; each change is an event of the record too. */
+export const sqliteStore = (database: DatabaseSync, beside: Beside): DocumentStore => {
   return {
     list: () =>
       database
@@ -43,9 +40,9 @@ export const openSqliteStore = (file: string): DocumentStore => {
       documentOf(database.prepare(`${FULL} WHERE d.id = ? AND r.revision = ?`).get(id, revision)),
     revisions: (id) =>
       database.prepare(`${SUMMARY} WHERE d.id = ? ORDER BY r.revision DESC`).all(id).map(summaryOf),
-    save: (save) => saveRevision(database, save),
-    shelve: (shelving) => noteShelving(database, shelving),
-    close: () => database.close(),
+    save: (save) => saveRevision(database, beside, save),
+    shelve: (shelving) => noteShelving(database, beside, shelving),
+    close: () => undefined,
   };
 };
 
@@ -81,25 +78,70 @@ const asideOf = (row: Row): DocumentAside => ({
 const documentOf = (row: Row | undefined): StoredDocument | null =>
   row === undefined ? null : { ...summaryOf(row), text: String(row['text']) };
 
-const saveRevision = (database: DatabaseSync, save: Save): ReturnType<DocumentStore['save']> => {
-  database.exec('BEGIN IMMEDIATE');
-  try {
+const saveRevision = (
+  database: DatabaseSync,
+  beside: Beside,
+  save: Save,
+): ReturnType<DocumentStore['save']> =>
+  acted(database, beside, () => {
     const row = database.prepare(`${SUMMARY} WHERE d.id = ? AND r.revision = d.revision`);
     const before = row.get(save.id);
     const current = before === undefined ? null : summaryOf(before);
     if ((current?.revision ?? 0) !== save.expectedRevision) {
-      database.exec('ROLLBACK');
-      return fail({ reason: 'stale', current });
+      return fail({ reason: 'stale', current } as const);
     }
     writeRevision(database, save);
-    database.exec('COMMIT');
-    const { text: _text, expectedRevision, ...summary } = save;
+    noteSaved(beside, save);
+    const { text: _text, expectedRevision, person: _person, device: _device, ...summary } = save;
     return ok({ ...summary, revision: expectedRevision + 1 });
-  } catch (fault) {
-    if (database.isTransaction) database.exec('ROLLBACK');
-    throw fault;
-  }
+  });
+
+/** One act on documents and log; a disk that does not take it is told as a `RecordFault`. */
+const acted = <T>(database: DatabaseSync, { closedBy, written }: Beside, work: () => T): T => {
+  const closed = closedBy();
+  if (closed !== null) throw new RecordFault(closed);
+  // Part of another act, it is not written before that one is.
+  const isPart = database.isTransaction;
+  const done = committed(database, work);
+  if (!done.ok) throw new RecordFault(done.error);
+  if (!isPart) written();
+  return done.value;
 };
+
+/** In the transaction of what it tells of: there is never one without the other. */
+const note = (
+  { log, newId, nowMs }: Beside,
+  draft: EventDraft,
+  who: { readonly person?: string | null; readonly device?: string | null },
+): void => {
+  const by = who.person ?? null;
+  const done = recordEvents(log, [draft], {
+    ...{ by, newId, nowMs: nowMs() },
+    ...(who.device == null ? {} : { device: who.device }),
+  });
+  if (!done.ok) throw new RecordFault(done.error);
+};
+
+const noteSaved = (beside: Beside, save: Save): void =>
+  note(
+    beside,
+    {
+      kind: 'document saved',
+      target: `document:${save.id}`,
+      payload: {
+        document: save.id,
+        kind: save.kind,
+        revision: save.expectedRevision + 1,
+        savedBy: whole(save.savedBy),
+        why: whole(save.why),
+        sha256: sha256OfText(save.text),
+      },
+    },
+    save,
+  );
+
+/** As SQLite keeps a text: half a pair of surrogates has no place in UTF-8. */
+const whole = (text: string): string => text.replace(/\p{Surrogate}/gu, '\ufffd');
 
 const writeRevision = (database: DatabaseSync, save: Save): void => {
   const revision = save.expectedRevision + 1;
@@ -118,15 +160,20 @@ const writeRevision = (database: DatabaseSync, save: Save): void => {
 };
 
 /** Only a change is noted: one statement, so that two hands at once note it once. */
-const noteShelving = (database: DatabaseSync, shelving: Shelving): boolean => {
-  const { id, isAside, at, by, why } = shelving;
-  const state = isAside ? 1 : 0;
-  const { changes } = database
-    .prepare(
-      `INSERT INTO shelving (document, is_aside, at, by, why)
-       SELECT d.id, ?, ?, ?, ? FROM document d ${LAST_SHELVING}
-       WHERE d.id = ? AND COALESCE(s.is_aside, 0) <> ?`,
-    )
-    .run(state, at, by, why, id, state);
-  return Number(changes) === 1;
-};
+const noteShelving = (database: DatabaseSync, beside: Beside, shelving: Shelving): boolean =>
+  acted(database, beside, () => {
+    const { id, isAside, at, by, why } = shelving;
+    const state = isAside ? 1 : 0;
+    const { changes } = database
+      .prepare(
+        `INSERT INTO shelving (document, is_aside, at, by, why)
+         SELECT d.id, ?, ?, ?, ? FROM document d ${LAST_SHELVING}
+         WHERE d.id = ? AND COALESCE(s.is_aside, 0) <> ?`,
+      )
+      .run(state, at, by, why, id, state);
+    if (Number(changes) === 0) return false;
+    const kind = isAside ? 'document set aside' : 'document taken back';
+    const payload = { document: id, saidBy: whole(by), why: whole(why) };
+    note(beside, { kind, target: `document:${id}`, payload }, shelving);
+    return true;
+  });

@@ -7,6 +7,7 @@ import { dirname, join } from 'node:path';
 import { ROOT } from '../running/program.ts';
 import { compute } from './compute.ts';
 import { firstDifference } from './difference.ts';
+import { openApi } from './openapi.ts';
 import { CannotMake, type Paper } from './paper.ts';
 import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
@@ -39,7 +40,14 @@ const faultsOf = async ({ path, make }: Paper, check: boolean): Promise<readonly
 
 const main = async (args: readonly string[]): Promise<void> => {
   const check = args.includes('--check');
-  const papers = [rules, validation(!args.includes('--measured')), refusals, compute, ...schemas];
+  const papers = [
+    rules,
+    validation(!args.includes('--measured')),
+    refusals,
+    compute,
+    openApi,
+    ...schemas,
+  ];
   const faults: string[] = [];
   for (const paper of papers) faults.push(...(await faultsOf(paper, check)));
   for (const fault of faults) process.stdout.write(`${fault}\n`);

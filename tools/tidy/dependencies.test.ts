@@ -104,6 +104,7 @@ const PLANTED = [
   ['Node, in a pure room', 'engine/motion/a.ts', "import 'node:fs';", 'packages-motion'],
   ['a module that is not there', 'cli/f.ts', "import './absent.ts';", 'unresolved'],
   ['a test', 'cli/g.ts', "import '../validation/case.test.ts';", 'test-from-code'],
+  ['a contract', 'cli/h.ts', "import '../engine/balance/a.contract.ts';", 'test-from-code'],
   ['Node, in the browser', 'web/a.ts', "import 'node:fs';", 'browser'],
   ['a step up inside server', 'server/log/a.ts', "import '../live/b.ts';", 'server-stair-log'],
   ['auth, from live', 'server/live/a.ts', "import '../auth/b.ts';", 'server-stair-live'],
@@ -112,6 +113,7 @@ const PLANTED = [
 /** What the planted files lean on. */
 const OTHERS = {
   'tools/a.ts': '',
+  'engine/balance/a.contract.ts': '',
   'validation/milp.ts': "import 'node:fs';",
   'server/live/b.ts': '',
   'server/auth/b.ts': '',

@@ -11,6 +11,9 @@ export type OrderJobName = 'load' | 'strike' | 'change';
  */
 export type HousePart = 'section' | 'plan' | 'limits' | 'enter' | 'found';
 
+/** Signing in, coming in by the owner's code or by an invitation, and what one owns of it. */
+export type PeoplePart = 'list' | 'signIn' | 'owner' | 'join' | 'devices' | 'programs';
+
 export type Place =
   | { readonly kind: 'hangList' }
   | { readonly kind: 'set'; readonly set: string }
@@ -53,6 +56,11 @@ export type Place =
   /** The show fitted to another house: pieces moved by hand as `9>12,11>`. */
   | { readonly kind: 'anotherHouse'; readonly to: string | null; readonly moved: string | null }
   | { readonly kind: 'selfCheck' }
+  /** Where the server is, and how it is. */
+  | { readonly kind: 'thisServer' }
+  | { readonly kind: 'people'; readonly part: PeoplePart }
+  /** What people wrote, about sets and about the house. */
+  | { readonly kind: 'notes' }
   /**
    * Houses and shows; or the revisions of one document, and which two are compared: null where the
    * address leaves it open.
@@ -137,6 +145,16 @@ const ofSet = (
   return { kind: 'compare', set, other: asked.get('other'), show, house, revision };
 };
 
+const PEOPLE_PATHS: Readonly<Record<PeoplePart, string>> = {
+  list: '/people',
+  signIn: '/people/sign-in',
+  owner: '/people/owner',
+  join: '/join',
+  devices: '/people/devices',
+  programs: '/people/programs',
+};
+const PEOPLE_PARTS = Object.keys(PEOPLE_PATHS) as readonly PeoplePart[];
+
 const placeOf = (path: string, asked: URLSearchParams): Place => {
   const [first = '', ...rest] = path
     .split('/')
@@ -156,7 +174,11 @@ const placeOf = (path: string, asked: URLSearchParams): Place => {
     return { kind: 'whichSet', piece: asked.get('piece') };
   }
   if (first === 'self-check' && rest.length === 0) return { kind: 'selfCheck' };
+  if (first === 'this-server' && rest.length === 0) return { kind: 'thisServer' };
+  if (first === 'notes' && rest.length === 0) return { kind: 'notes' };
   if (first === 'documents') return documentsOf(rest, asked, path);
+  const part = PEOPLE_PARTS.find((each) => PEOPLE_PATHS[each] === `/${[first, ...rest].join('/')}`);
+  if (part !== undefined) return { kind: 'people', part };
   return first === 'house' ? houseOf(rest, asked, path) : { kind: 'nowhere', path };
 };
 
@@ -193,6 +215,12 @@ const pathOf = (place: Place): string => {
       return '/documents/take-out';
     case 'selfCheck':
       return '/self-check';
+    case 'thisServer':
+      return '/this-server';
+    case 'people':
+      return PEOPLE_PATHS[place.part];
+    case 'notes':
+      return '/notes';
     case 'documents':
       return place.document === null
         ? '/documents'

@@ -27,6 +27,7 @@ const kept = (id: string, document: JsonObject): Kept =>
 
 const database = (...documents: readonly Kept[]): Open => ({
   phase: 'open',
+  asOf: null,
   databases: { inHand: 'house', hasHouse: true },
   documents: Object.fromEntries(documents.map((each) => [each.id, each])),
   history: NO_HISTORY,

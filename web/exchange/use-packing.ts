@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import { message, phrase, type Voice } from '#texts';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
 import { useVoice } from '../language/use-tell.ts';
+import { houseFetch } from '../offline/house-fetch.ts';
 import { builtFrom } from '../self-check/use-checks.ts';
 import type { PackAnswer, PackRequest } from './archive-request.ts';
 import { download } from './download.ts';
@@ -75,7 +76,8 @@ export const usePacking = () => {
       setPacking({ is: 'at', words, done, of });
     try {
       const by = nameOnDevice();
-      const gathered = await gather((path) => fetch(path, { signal }), { ...options, by }, onStep);
+      const ask = (path: string): Promise<Response> => houseFetch(path, { signal });
+      const gathered = await gather(ask, { ...options, by }, onStep);
       const at = new Date().toISOString();
       const request = { ...gathered, made: { at, by, ...builtFrom() } };
       const { bytes, files, leftOut } = await packed(request, signal, (done, of) =>

@@ -7,6 +7,7 @@ import { phrase } from '#texts';
 import { Link } from '../address/link.tsx';
 import { NOBODY, nameOnDevice, rememberName } from '../keeping/name-on-device.ts';
 import { useSpoken, useTell } from '../language/use-tell.ts';
+import { useSession } from '../people/session.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { cellWords } from '../self-check/screens.ts';
 import { useChecks } from '../self-check/use-checks.ts';
@@ -15,6 +16,10 @@ const NameField = () => {
   const tell = useTell();
   const id = useId();
   const [name, setName] = useState(() => (nameOnDevice() === NOBODY ? '' : nameOnDevice()));
+  const session = useSession();
+  if (session?.kind === 'person') {
+    return <Cell term={tell('edits and prints by')}>{session.name}</Cell>;
+  }
   return (
     <div>
       <dt>

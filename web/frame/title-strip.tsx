@@ -8,6 +8,8 @@ import { redoable, undoable } from '../keeping/undo.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
 import { LanguageChoice } from '../language/language-choice.tsx';
 import { useTell } from '../language/use-tell.ts';
+import { LiveAlarmsLater, LiveWordLater } from '../live/live-later.tsx';
+import { SessionEntry } from '../people/session-entry.tsx';
 import { type Choice, housesOf, type InView, showsOf } from '../reckoning/in-view.ts';
 import { KeyCard } from './key-card.tsx';
 import { LightChoice } from './light-choice.tsx';
@@ -122,15 +124,19 @@ export const TitleStrip = ({ open, view, ids, setInHand }: StripProps) => {
     <header className="strip">
       <Names open={open} view={view} />
       <div className="keeping">
-        <SaveWord
-          show={view.show}
-          others={[view.house, view.state]}
-          keptOnDevice={open.keptOnDevice}
-        />
+        <div className="strip-words">
+          <LiveWordLater />
+          <SaveWord
+            show={view.show}
+            others={[view.house, view.state]}
+            keptOnDevice={open.keptOnDevice}
+          />
+        </div>
         <UndoButtons open={open} ids={ids} />
         <KeyCard />
         <LightChoice />
         <LanguageChoice />
+        <SessionEntry />
       </div>
       <nav aria-label={tell('Workspaces')}>
         {workspaces.map(([words, to]) => (
@@ -139,6 +145,7 @@ export const TitleStrip = ({ open, view, ids, setInHand }: StripProps) => {
           </Link>
         ))}
       </nav>
+      <LiveAlarmsLater />
     </header>
   );
 };

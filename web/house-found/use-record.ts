@@ -5,6 +5,7 @@ import type { Refusal } from '#outcome';
 import { message, phrase, type Voice } from '#texts';
 import type { Looked, StateEdit } from '../editing/state-edits.ts';
 import type { JsonObject } from '../keeping/json.ts';
+import { mayEdit } from '../keeping/kept.ts';
 import { NOBODY, nameOnDevice, rememberName } from '../keeping/name-on-device.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
 import { useWork } from '../reckoning/use-work.ts';
@@ -52,7 +53,8 @@ export const useRecord = (): HouseRecord => {
     const edit: HouseRecord['edit'] = ({ write, what }) => {
       const state = keeper.state();
       const held = state.phase === 'open' ? state.documents[id] : undefined;
-      if (held === undefined) return [];
+      if (held === undefined || state.phase !== 'open') return [];
+      if (!mayEdit(state, held)) return [inWords(NOT_LIVE, house)];
       const next = write(held.document);
       const read = readStateValue(next, house);
       if (!read.ok) return read.error;
@@ -62,6 +64,7 @@ export const useRecord = (): HouseRecord => {
     const change: HouseRecord['change'] = async (asked, who) => {
       const state = keeper.state();
       if (state.phase === 'open' && state.documents[id] !== undefined) return edit(asked);
+      if (state.phase === 'open' && state.asOf !== null) return [inWords(NOT_LIVE, house)];
       const begun = asked.write(blankState({ house: houseId, demo: house.demo, ...who }));
       const read = readStateValue(begun, house);
       if (!read.ok) return read.error;
@@ -88,6 +91,12 @@ const NOT_REACHED: Refusal = {
   code: 'not reached',
   path: 'record',
   found: message('no answer of the server'),
+  accepted: message('this written down again when it answers'),
+};
+const NOT_LIVE: Refusal = {
+  code: 'not live',
+  path: 'record',
+  found: message('a copy on this device, while the server is not reached'),
   accepted: message('this written down again when it answers'),
 };
 const MADE_SINCE: Refusal = {

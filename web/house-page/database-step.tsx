@@ -5,6 +5,7 @@ import { Notice } from '../frame/notice.tsx';
 import type { DatabaseName, Databases, NewHouse } from '../keeping/server.ts';
 import { useKeeper } from '../keeping/use-keeper.ts';
 import { useTell } from '../language/use-tell.ts';
+import { whileDatabaseIsTaken } from '../live/database-taken.ts';
 import { NewHouseForm } from './new-house-form.tsx';
 
 type Fault = { readonly words: string } | null;
@@ -18,7 +19,7 @@ const useTake = () => {
     setTaking(true);
     setFault(null);
     try {
-      await keeper.takeDatabase(database, house);
+      await whileDatabaseIsTaken(() => keeper.takeDatabase(database, house));
       goToAddress({ place: { kind: 'house', part: 'limits', at: null }, house: null, show: null });
     } catch (thrown) {
       setFault({ words: thrown instanceof Error ? thrown.message : String(thrown) });

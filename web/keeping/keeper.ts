@@ -3,14 +3,17 @@
  * the server is not reached, and never merges two people's work.
  */
 import { changesBetween } from './changes.ts';
+import { type CopyBox, HeardCopy, type Moment } from './copies.ts';
 import type { DraftBox } from './draft.ts';
 import { isSame, type JsonObject } from './json.ts';
 import {
   asSaved,
   draftOf,
   isOwnSave,
+  joined,
   type KeeperState,
   type Kept,
+  mayEdit,
   type Open,
   opened,
   type SaveState,
@@ -31,7 +34,9 @@ import {
 export type KeeperParts = {
   readonly server: Server;
   readonly drafts: DraftBox;
+  readonly copies: CopyBox;
   readonly savedBy: () => string;
+  readonly moment: () => Moment;
   /** Calls back later; the answer stops it. */
   readonly later: (call: () => void, milliseconds: number) => () => void;
 };
@@ -42,8 +47,11 @@ const RETRY_MS = [1500, 3000, 6000, 12_000] as const;
 /** Long enough that the edit is on the screen before it is written down beside it. */
 const DRAFT_MS = 60;
 const DRAFT = 'draft of all';
+/** So long a person looks at a page that fetches, before what this device has kept is shown. */
+const SLOW_MS = 4000;
+const AGAIN_MS = 5000;
+const AGAIN = 'again';
 const UNHEARD_MAX = 8;
-const WHY_MAX = 200;
 const REMARK_MAX = 200;
 const NAMED_ONLY = 'remark on what was there';
 
@@ -53,9 +61,12 @@ export class Keeper {
   readonly #listeners = new Set<() => void>();
   readonly #timers = new Map<string, () => void>();
   readonly #failures = new Map<string, number>();
+  readonly #copy: HeardCopy;
+  #isOpening = false;
 
   constructor(parts: KeeperParts) {
     this.#parts = parts;
+    this.#copy = new HeardCopy(parts);
   }
 
   state = (): KeeperState => this.#state;
@@ -66,11 +77,15 @@ export class Keeper {
   };
 
   open = async (): Promise<void> => {
+    const stop = this.#parts.later(() => void this.#showCopy(), SLOW_MS);
     try {
       await this.#load();
     } catch (fault) {
       if (!(fault instanceof ServerFault)) throw fault;
-      this.#show({ phase: 'failed', title: fault.message, unreached: fault.status === null });
+      if (fault.status === null && (await this.#showCopy())) this.#openLater();
+      else this.#failed(fault);
+    } finally {
+      stop();
     }
   };
 
@@ -78,6 +93,7 @@ export class Keeper {
   edit = (id: string, next: JsonObject, what: string): void => {
     const kept = this.#held(id);
     if (kept === undefined || this.#state.phase !== 'open') return;
+    if (!mayEdit(this.#state, kept)) return;
     const changes = changesBetween(kept.document, next);
     if (changes.length === 0) return;
     const history = afterEdit(this.#state.history, { document: id, changes, what });
@@ -91,7 +107,8 @@ export class Keeper {
   /** Writes on the next revision what a person will find it by; on the present state, alone. */
   remark = (id: string, remark: string): void => {
     const kept = this.#held(id);
-    if (kept === undefined || remark.trim() === '') return;
+    if (kept === undefined || remark.trim() === '' || this.#state.phase !== 'open') return;
+    if (!mayEdit(this.#state, kept)) return;
     const stays = kept.save.is === 'conflict' || kept.save.is === 'sending';
     const save: SaveState = stays ? kept.save : { is: 'waiting' };
     this.#put(id, { remark: remark.trim().slice(0, REMARK_MAX), save });
@@ -142,6 +159,7 @@ export class Keeper {
     if (answer.outcome === 'saved' && this.#state.phase === 'open') {
       const kept = asSaved({ ...answer.summary, document });
       this.#change({ ...this.#state, documents: { ...this.#state.documents, [id]: kept } });
+      this.#copy.saved(kept.server);
     }
     return answer;
   };
@@ -154,15 +172,23 @@ export class Keeper {
 
   /** Looks whether somebody else has saved, for documents without edits of our own. */
   refresh = async (): Promise<void> => {
+    if (this.#state.phase === 'open' && this.#state.asOf !== null) return this.#openAgain();
     const { server } = this.#parts;
+    this.#copy.asked();
     const databases = await server.databases().catch(() => null);
     const stored = databases && (await server.documents().catch(() => null));
     if (stored === null || databases === null || this.#state.phase !== 'open') return;
     if (databases.inHand === this.#state.databases.inHand) {
       this.#change(withNewer(this.#state, stored));
+      this.#copy.whole(databases, stored);
     } else {
       await this.#load();
     }
+  };
+
+  /** The server was heard just now, and has nothing newer than what is here. */
+  confirm = (): void => {
+    if (this.#state.phase === 'open' && this.#state.asOf === null) this.#copy.confirm();
   };
 
   /** Sends what waits, at once; `leaving` when the page goes away. */
@@ -176,6 +202,7 @@ export class Keeper {
     const { server, drafts, savedBy } = this.#parts;
     const databases = await server.databases();
     const stored = await server.documents();
+    this.#copy.whole(databases, stored);
     // What was edited in the last moment belongs to the database that is left, or is read again.
     this.#keepOnDevice();
     const draft = drafts.read(databases.inHand);
@@ -185,6 +212,43 @@ export class Keeper {
     }
   };
 
+  /** What this device has kept, until the server answers; false where it has kept nothing. */
+  #showCopy = async (): Promise<boolean> => {
+    const { copies, drafts, savedBy } = this.#parts;
+    const copy = this.#state.phase === 'open' ? null : await copies.last();
+    const state = this.state();
+    if (state.phase === 'open') return state.asOf !== null;
+    if (copy === null) return false;
+    const { databases, documents, read } = copy;
+    const draft = drafts.read(databases.inHand);
+    this.#change(opened(databases, documents, { draft, savedBy: savedBy() }, read));
+    return true;
+  };
+
+  #openLater = (): void => this.#later(AGAIN, () => void this.#openAgain(), AGAIN_MS);
+
+  /** Asks the server anew for what is a copy until then. Edits go on from what they began with. */
+  #openAgain = async (): Promise<void> => {
+    const state = this.#state;
+    if (state.phase !== 'open' || state.asOf === null || this.#isOpening) return;
+    this.#isOpening = true;
+    try {
+      await this.#load();
+    } catch (fault) {
+      if (!(fault instanceof ServerFault)) throw fault;
+      if (fault.status === 401) this.#failed(fault);
+      else this.#openLater();
+    } finally {
+      this.#isOpening = false;
+    }
+  };
+
+  #failed = ({ status, message }: ServerFault): void => {
+    this.#keepOnDevice();
+    const [unreached, needsSignIn] = [status === null, status === 401];
+    this.#show({ phase: 'failed', title: message, unreached, needsSignIn });
+  };
+
   #show = (next: KeeperState): void => {
     this.#state = next;
     for (const listener of this.#listeners) listener();
@@ -192,8 +256,7 @@ export class Keeper {
 
   #change = (next: Open): void => {
     this.#show(next);
-    this.#timers.get(DRAFT)?.();
-    this.#timers.set(DRAFT, this.#parts.later(this.#keepOnDevice, DRAFT_MS));
+    this.#later(DRAFT, this.#keepOnDevice, DRAFT_MS);
   };
 
   /** After what was edited is on the screen: to write a whole document down takes its time. */
@@ -223,12 +286,13 @@ export class Keeper {
     this.#put(kept.id, asSaved(theirs), afterEdit(this.#state.history, done));
   };
 
-  #sendLater = (id: string, milliseconds: number): void => {
-    this.#timers.get(id)?.();
-    this.#timers.set(
-      id,
-      this.#parts.later(() => void this.#send(id), milliseconds),
-    );
+  #sendLater = (id: string, milliseconds: number): void =>
+    this.#later(id, () => void this.#send(id), milliseconds);
+
+  /** Of calls of one name only the last comes. */
+  #later = (name: string, call: () => void, milliseconds: number): void => {
+    this.#timers.get(name)?.();
+    this.#timers.set(name, this.#parts.later(call, milliseconds));
   };
 
   #send = async (id: string, leaving = false): Promise<void> => {
@@ -259,6 +323,7 @@ export class Keeper {
       const isAll = kept.document === sent && kept.remark === '';
       const server = { ...answer.summary, document: sent };
       this.#put(id, { server, save: { is: isAll ? 'saved' : 'waiting' }, sent: [] });
+      this.#copy.saved(server);
       if (!isAll) this.#sendLater(id, REST_MS);
       return;
     }
@@ -266,6 +331,8 @@ export class Keeper {
       why: joined(why, kept.why),
       remark: kept.remark === '' ? remark : kept.remark,
     });
+    // All was read anew meanwhile: what stands here is judged by the newest, and waits or asks.
+    if (kept.save.is !== 'sending') return;
     if (answer.outcome === 'stale') await this.#lookAgain(id);
     else if (answer.outcome === 'unreached') this.#unreached(id);
     else {
@@ -284,7 +351,7 @@ export class Keeper {
   #lookAgain = async (id: string): Promise<void> => {
     const theirs = await this.#parts.server.document(id).catch(() => null);
     const kept = this.#held(id);
-    if (kept === undefined) return;
+    if (kept?.save.is !== 'sending') return;
     if (theirs === null) this.#unreached(id);
     else if (isSame(theirs.document, kept.document)) this.#sameAsTheirs(id, kept, theirs);
     else if (this.#isOurs(kept, theirs)) this.#goOnFrom(id, kept, theirs);
@@ -312,7 +379,7 @@ export class Keeper {
     const find = which === 'undo' ? undoable : redoable;
     const done = find(history, documents);
     const kept = done && this.#held(done.document);
-    if (done === undefined || kept === undefined) return;
+    if (done === undefined || kept === undefined || !mayEdit(this.#state, kept)) return;
     const step = (which === 'undo' ? takenBack : doneAgain)(history, done, kept.document);
     this.#edited(kept, step.document as JsonObject, `${which}: ${done.what}`, step.history);
   };
@@ -326,9 +393,3 @@ export class Keeper {
     if (!stays) this.#sendLater(id, REST_MS);
   };
 }
-
-const joined = (...parts: readonly string[]): string =>
-  parts
-    .filter((part) => part !== '')
-    .join('; ')
-    .slice(0, WHY_MAX);

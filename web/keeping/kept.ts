@@ -1,6 +1,7 @@
 /** The documents as this page holds them, and how each stands with the server. */
 import type { Refusal } from '#outcome';
 import { changesBetween, withoutChanges } from './changes.ts';
+import type { Moment } from './copies.ts';
 import type { Draft } from './draft.ts';
 import { isSame, type JsonObject } from './json.ts';
 import type { Databases, DocumentKind, Stored } from './server.ts';
@@ -42,11 +43,19 @@ export type Open = {
   readonly history: History;
   /** False where this device takes no copy of unsaved edits. */
   readonly keptOnDevice: boolean;
+  /** Null where the server gave them; else they are a copy of this device, read at that moment. */
+  readonly asOf: Moment | null;
 };
 
 export type KeeperState =
   | { readonly phase: 'loading' }
-  | { readonly phase: 'failed'; readonly title: string; readonly unreached: boolean }
+  | {
+      readonly phase: 'failed';
+      readonly title: string;
+      readonly unreached: boolean;
+      /** The server is there, and gives documents only to who has signed in. */
+      readonly needsSignIn: boolean;
+    }
   | Open;
 
 export const asSaved = (stored: Stored): Kept => ({
@@ -103,13 +112,19 @@ export const opened = (
   databases: Databases,
   stored: readonly Stored[],
   { draft, savedBy }: { readonly draft: Draft; readonly savedBy: string },
+  asOf: Moment | null = null,
 ): Open => ({
   phase: 'open',
+  asOf,
   databases,
   documents: Object.fromEntries(stored.map((each) => [each.id, withDraft(each, draft, savedBy)])),
   history: historyThatHolds(stored, draft),
   keptOnDevice: true,
 });
+
+/** Plans may wait on a device; how things stand may not, for it is another thing by then. */
+export const mayEdit = ({ asOf }: Open, { kind }: Kept): boolean =>
+  asOf === null || kind !== 'state';
 
 /**
  * With what somebody else has saved since, for documents that have no edits of our own. Of one that
@@ -163,3 +178,12 @@ export const draftOf = ({ documents, history }: Open): Draft => {
     revisions: Object.fromEntries(all.map(({ id, server }) => [id, server.revision])),
   };
 };
+
+const WHY_MAX = 200;
+
+/** What several edits were, in one line. */
+export const joined = (...parts: readonly string[]): string =>
+  parts
+    .filter((part) => part !== '')
+    .join('; ')
+    .slice(0, WHY_MAX);

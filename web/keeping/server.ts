@@ -2,6 +2,8 @@
 import type { Refusal } from '#outcome';
 import type { SelfCheckRecord } from '#selfcheck';
 import { message, type Names } from '#texts';
+import { houseFetch, isOldBuild } from '../offline/house-fetch.ts';
+import { askSession } from '../people/session.ts';
 import type { JsonObject } from './json.ts';
 
 export type DocumentKind = 'house' | 'show' | 'state';
@@ -37,7 +39,12 @@ export type SaveAnswer =
   | { readonly outcome: 'refused'; readonly refusals: readonly Refusal[]; readonly title: string }
   | { readonly outcome: 'unreached' };
 
-export type Databases = { readonly inHand: DatabaseName; readonly hasHouse: boolean };
+export type Databases = {
+  readonly inHand: DatabaseName;
+  readonly hasHouse: boolean;
+  /** Whose documents they are; absent where the answer is about the change alone. */
+  readonly houseKey?: string;
+};
 
 export type NewHouse = {
   readonly name: string;
@@ -62,6 +69,8 @@ export class ServerFault extends Error {
   }
 }
 
+const NOT_SIGNED_IN = message('Nobody is signed in on this device any more: sign in again.');
+const NOT_BY_ROLE = message('Your role does not save this.');
 const UNREACHED = message('The server was not reached.');
 const ANSWERED = message('The server answered {status}.');
 
@@ -78,14 +87,18 @@ export const faultText = (fault: unknown): { readonly text: string; readonly nam
 };
 
 const ask = async <T>(path: string, init?: RequestInit): Promise<T> => {
-  const response = await fetch(path, init).catch(() => null);
+  const response = await houseFetch(path, init).catch(() => null);
   if (response === null) throw new ServerFault(null, UNREACHED);
   if (!response.ok) throw new ServerFault(response.status, await titleOf(response));
   return (await response.json()) as T;
 };
 
 const titleOf = async (response: Response): Promise<string> => {
-  const body = (await response.json().catch(() => null)) as { readonly title?: string } | null;
+  const body = (await response.json().catch(() => null)) as {
+    readonly title?: string;
+    readonly type?: string;
+  } | null;
+  isOldBuild(body);
   return body?.title ?? answered(response.status);
 };
 
@@ -99,15 +112,25 @@ const documentAt = (id: string): string => `/api/documents/${encodeURIComponent(
 
 const save: Server['save'] = async ({ id, ...sent }, { leaving } = { leaving: false }) => {
   const init = { ...withBody('PUT', sent), ...(leaving ? { keepalive: true } : {}) };
-  const response = await fetch(documentAt(id), init).catch(() => null);
+  const response = await houseFetch(documentAt(id), init).catch(() => null);
   if (response === null || response.status >= 500) return { outcome: 'unreached' };
   if (response.ok) return { outcome: 'saved', summary: (await response.json()) as Summary };
   const body = (await response.json().catch(() => ({}))) as {
     readonly title?: string;
     readonly refusals?: readonly Refusal[];
     readonly current?: Summary | null;
+    readonly type?: string;
   };
-  if (response.status === 409) return { outcome: 'stale', current: body.current ?? null };
+  if (!isOldBuild(body) && response.status === 409)
+    return { outcome: 'stale', current: body.current ?? null };
+  if (response.status === 401) {
+    // The strip says so too, and is the way to sign in.
+    void askSession();
+    return { outcome: 'refused', refusals: [], title: NOT_SIGNED_IN };
+  }
+  if (body.refusals?.[0]?.code === 'ACC-002') {
+    return { outcome: 'refused', refusals: [], title: NOT_BY_ROLE };
+  }
   return {
     outcome: 'refused',
     refusals: body.refusals ?? [],
@@ -149,13 +172,15 @@ export type Shelving = { readonly aside: boolean; readonly by: string; readonly 
 /** Sets a document aside or takes it back; what stood against it, or nothing. */
 export const shelve = async (id: string, shelving: Shelving): Promise<readonly Refusal[]> => {
   const path = `${documentAt(id)}/aside`;
-  const response = await fetch(path, withBody('POST', shelving)).catch(() => null);
+  const response = await houseFetch(path, withBody('POST', shelving)).catch(() => null);
   if (response === null) throw new ServerFault(null, UNREACHED);
   if (response.ok) return [];
   const body = (await response.json().catch(() => ({}))) as {
     readonly title?: string;
+    readonly type?: string;
     readonly refusals?: readonly Refusal[];
   };
+  isOldBuild(body);
   if (body.refusals !== undefined) return body.refusals;
   throw new ServerFault(response.status, body.title ?? answered(response.status));
 };

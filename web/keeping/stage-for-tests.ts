@@ -1,4 +1,5 @@
 /** A page before a server, for tests of keeping: the clock is turned by hand. */
+import type { Copy } from './copies.ts';
 import { draftBox } from './draft.ts';
 import type { JsonObject } from './json.ts';
 import { Keeper } from './keeper.ts';
@@ -11,13 +12,25 @@ export const FIRST: JsonObject = { name: 'Vell', hangs: [{ set: '5', mass: '60 l
 
 type Waiting = { readonly call: () => void; readonly milliseconds: number };
 
-type Net = Record<'isUp' | 'losesAnswers', boolean> &
+type Net = Record<'isUp' | 'losesAnswers' | 'needsSignIn', boolean> &
   Record<'inHand', DatabaseName> &
-  Record<'waiting', Waiting[]>;
+  Record<'waiting', Waiting[]> &
+  Record<'takesLong' | 'savesTakeLong', Promise<void> | null> &
+  Record<'opened', Keeper | null>;
+
+const AT_FIRST: Omit<Net, 'waiting'> = {
+  isUp: true,
+  losesAnswers: false,
+  needsSignIn: false,
+  inHand: 'demo',
+  takesLong: null,
+  savesTakeLong: null,
+  opened: null,
+};
 
 /** A server with one document, and the network before it. */
 const oneServer = () => {
-  const net: Net = { isUp: true, losesAnswers: false, inHand: 'demo', waiting: [] };
+  const net: Net = { ...AT_FIRST, waiting: [] };
   const sentBy: string[] = [];
   /** Whether the document is in use; set aside, it is not listed. */
   const listed: Record<'show', boolean> = { show: true };
@@ -46,6 +59,7 @@ const oneServer = () => {
     why,
     remark = '',
   }) => {
+    await net.savesTakeLong;
     if (!net.isUp) return { outcome: 'unreached' };
     const { stored } = holds;
     if (expectedRevision !== stored.revision) return { outcome: 'stale', current: stored };
@@ -55,7 +69,9 @@ const oneServer = () => {
     return { outcome: 'saved', summary: holds.stored };
   };
   const reached = async <T>(answer: () => T): Promise<T> => {
+    await net.takesLong;
     if (!net.isUp) throw new ServerFault(null, 'not reached');
+    if (net.needsSignIn) throw new ServerFault(401, 'sign in');
     return answer();
   };
   const server: Server = {
@@ -76,6 +92,11 @@ export const stage = () => {
     getItem: (key: string) => box.get(key) ?? null,
     setItem: (key: string, text: string) => void box.set(key, text),
   };
+  /** What the device has kept of the server, as long as it keeps anything. */
+  const device: Record<'clockMs', number> & Record<'copy', Copy | null> = {
+    clockMs: Date.parse('2026-11-25T15:00:00Z'),
+    copy: null,
+  };
   const open = async (): Promise<Keeper> => {
     // A page that is left has written its draft: it lived longer than that takes.
     for (const { call, milliseconds } of net.waiting) if (milliseconds < 100) call();
@@ -83,6 +104,13 @@ export const stage = () => {
     const keeper = new Keeper({
       server,
       drafts: draftBox(storage),
+      copies: {
+        last: async () => device.copy,
+        keep: (copy) => {
+          device.copy = copy;
+        },
+      },
+      moment: () => ({ serverMs: device.clockMs - 60_000, deviceMs: device.clockMs }),
       savedBy: () => 'deck rail 1',
       later: (call, milliseconds) => {
         const due = { call, milliseconds };
@@ -92,6 +120,7 @@ export const stage = () => {
         };
       },
     });
+    net.opened = keeper;
     await keeper.open();
     return keeper;
   };
@@ -101,7 +130,7 @@ export const stage = () => {
     for (const { call } of due) call();
     await new Promise((resolve) => setTimeout(resolve, 0));
   };
-  return { net, open, turn, ...rest };
+  return { net, open, turn, device, ...rest };
 };
 
 export const massIn = (document: JsonObject): unknown =>

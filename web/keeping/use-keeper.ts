@@ -1,5 +1,7 @@
 /** The one keeper of this page, and what of it a component looks at. */
 import { createContext, useContext, useEffect, useSyncExternalStore } from 'react';
+import { momentNow } from '../offline/house-fetch.ts';
+import { laterCopies } from '../offline/later-copies.ts';
 import { draftBox } from './draft.ts';
 import { Keeper } from './keeper.ts';
 import type { KeeperState } from './kept.ts';
@@ -9,7 +11,9 @@ import { server } from './server.ts';
 export const keeper = new Keeper({
   server,
   drafts: draftBox(sessionStorage),
+  copies: laterCopies,
   savedBy: nameOnDevice,
+  moment: momentNow,
   later: (call, milliseconds) => {
     const timer = setTimeout(call, milliseconds);
     return () => clearTimeout(timer);

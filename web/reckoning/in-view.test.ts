@@ -26,6 +26,7 @@ const ALL = [
 
 const OPEN: Open = {
   phase: 'open',
+  asOf: null,
   databases: { inHand: 'demo', hasHouse: false },
   documents: Object.fromEntries(ALL.map((each) => [each.id, each])),
   history: { past: [], future: [] },

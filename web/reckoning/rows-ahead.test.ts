@@ -15,6 +15,7 @@ const kept = (id: string, kind: 'house' | 'show', document: JsonObject) =>
 
 const openWith = (show: JsonObject): Open => ({
   phase: 'open',
+  asOf: null,
   databases: { inHand: 'demo', hasHouse: false },
   documents: {
     [IDS.house]: kept(IDS.house, 'house', kestlemere as JsonObject),

@@ -29,8 +29,13 @@ export const restsOn = (place: Place): readonly Calculation[] => {
     case 'takeOut':
     case 'documents':
     case 'selfCheck':
+    case 'notes':
     case 'nowhere':
       return WALL;
+    // No figure of a house is on them.
+    case 'people':
+    case 'thisServer':
+      return [];
     default:
       return unreachable(place);
   }

@@ -2,6 +2,7 @@
 import type { CheckedCalculation, SelfCheckRecord, SelfCheckReport } from '#selfcheck';
 import { CALCULATION_WORDS, SELF_CHECK_CAUTION, sayMoment } from '#sheets';
 import { message, phrase, told, type Voice } from '#texts';
+import { Link } from '../address/link.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { RuledTable } from '../house-page/ruled-table.tsx';
@@ -143,6 +144,9 @@ export const SelfCheckPage = () => {
           <a href={pdfLink('a4')} target="_blank" rel="noreferrer">
             {tell('PDF, A4')}
           </a>
+        </p>
+        <p className="leaf-print">
+          <Link to={{ kind: 'thisServer' }}>{tell('Where this server is, and how it is')}</Link>
         </p>
       </div>
       <TitleBlock drawing={tell('Self-check')} scale={tell('no drawing')} />

@@ -7,6 +7,7 @@ import { GridArea } from '../grid/grid-area.tsx';
 import { ItemsTable } from '../items/items-table.tsx';
 import { at } from '../keeping/json.ts';
 import { useTell } from '../language/use-tell.ts';
+import { SetSaid } from '../live/set-said.tsx';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useSet, useWork } from '../reckoning/use-work.ts';
 import { PrintLinks } from '../sheets-page/print-links.tsx';
@@ -79,6 +80,7 @@ const OneSet = ({ each }: { readonly each: SetReckoning }) => {
         </div>
         <SetFindings each={each} degree="others" />
       </div>
+      <SetSaid id={each.id} isHung={isHung} />
       <TitleBlock
         drawing={tell('Set {id}, plan and record', { id: each.id })}
         scale={tell('one height for all drawings')}

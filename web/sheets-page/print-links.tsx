@@ -6,6 +6,7 @@ import { message, phrase } from '#texts';
 import { Notice } from '../frame/notice.tsx';
 import type { Kept } from '../keeping/kept.ts';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
+import { useKeeperState } from '../keeping/use-keeper.ts';
 import { useSpoken, useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
 
@@ -51,7 +52,33 @@ const withName = (link: HTMLAnchorElement): void => {
   link.href = url.href;
 };
 
+/** Where the server is not reached the browser prints what is on the screen, with its age. */
+const PrintHere = () => {
+  const tell = useTell();
+  return (
+    <>
+      <p className="leaf-print">
+        <button type="button" onClick={() => window.print()}>
+          {tell('Print what is on this screen')}
+        </button>
+      </p>
+      <p className="leaf-print quiet">
+        {tell(
+          'PDF and CSV are made by the server, which is not reached. The print says how old what ' +
+            'it shows is.',
+        )}
+      </p>
+    </>
+  );
+};
+
 export const PrintLinks = ({ sheet }: { readonly sheet: Sheet }) => {
+  const state = useKeeperState();
+  const isCopy = state.phase === 'open' && state.asOf !== null;
+  return isCopy ? <PrintHere /> : <PrintsOfServer sheet={sheet} />;
+};
+
+const PrintsOfServer = ({ sheet }: { readonly sheet: Sheet }) => {
   const tell = useTell();
   const { house, show, kept } = useWork();
   const { language } = useSpoken();

@@ -1,0 +1,8 @@
+/** What the health of a server is told from outside of its database. */
+export type Disk = { readonly freeBytes: number; readonly totalBytes: number };
+
+export type HealthParts = {
+  readonly disk: () => Disk | null;
+  /** When a backup of the database in hand was last made. */
+  readonly lastBackupAt: () => string | null;
+};

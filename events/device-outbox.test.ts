@@ -66,12 +66,24 @@ describe('a command', () => {
     expect(it.put(notThere)).toEqual([]);
   });
 
-  it('waits while nothing is reached, if it is a note, and is sent when something is', () => {
+  it('is held while nothing is reached, if it is a note, until a person sends it', () => {
     const it = box();
     expect(it.put(made(note('command-1'), false)).map(({ kind }) => kind)).toEqual(['keep']);
-    expect(it.now()[0]?.way).toBe('waiting');
-    expect(it.put(tick(T + 1000, false))).toEqual([]);
-    expect(it.put(tick(T + 2000)).map(({ kind }) => kind)).toEqual(['send']);
+    expect(it.now()[0]?.way).toBe('held');
+    expect(it.put(tick(T + 1000))).toEqual([]);
+    it.put({ kind: 'released', commandId: 'command-1', nowMs: T + 2000 });
+    expect(it.put(tick(T + 2000, false))).toEqual([]);
+    expect(it.put(tick(T + 3000)).map(({ kind }) => kind)).toEqual(['send']);
+  });
+
+  it('is dropped with the last word of the server, should it have been sent before', () => {
+    const it = box();
+    it.put(made(note('command-1'), false));
+    it.put({ kind: 'dropped', commandId: 'command-1', nowMs: T });
+    expect(it.put(tick(T))).toEqual([{ kind: 'giveUp', commandId: 'command-1' }]);
+    // A word that comes after it changes nothing.
+    it.put({ kind: 'released', commandId: 'command-1', nowMs: T });
+    expect(it.now()[0]?.way).toBe('givingUp');
   });
 
   it('is refused and never waits, if it rests on a state and the device is not live', () => {
@@ -114,15 +126,13 @@ describe('a command', () => {
     ]);
   });
 
-  it('of a page that is gone is sent if it is a note, and else only asked about', () => {
+  it('of a page that is gone is held if it is a note, and else only asked about', () => {
     const it = box();
     it.put({ kind: 'found', command: note('command-1'), nowMs: T });
     it.put({ kind: 'found', command: withdrawal, nowMs: T });
     it.put({ kind: 'found', command: withdrawal, nowMs: T });
-    expect(it.put(tick(T))).toEqual([
-      { kind: 'send', command: note('command-1') },
-      { kind: 'ask', commandId: 'command-w' },
-    ]);
+    expect(it.put(tick(T))).toEqual([{ kind: 'ask', commandId: 'command-w' }]);
+    expect(it.now()[0]).toMatchObject({ way: 'held', command: note('command-1') });
   });
 
   it('is told as not sent where the server will not take it', () => {

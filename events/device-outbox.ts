@@ -1,7 +1,7 @@
 /**
  * Commands on their way: made with an id and kept before they are sent, sent again under the same
  * id until they are answered, asked for by id where the answer was lost. What rests on a state is
- * refused where the device is not live, and never waits; a note may wait. What came too late is
+ * refused where the device is not live, and never waits; a note may wait, for a person's word. What came too late is
  * given up with the server's word, since it may still be on its way and would be recorded then.
  */
 import { unreachable } from '#outcome';
@@ -9,10 +9,12 @@ import type { Command, CommandAnswer } from './command.ts';
 import { RESTS_ON_STATE } from './rests-on-state.ts';
 
 /**
+ * `held`: written while the house was not heard, or by a page that is gone; a person looks at it
+ * again and sends it or drops it. `waiting`: to be sent at the next occasion.
  * `asking`: it was sent and no answer came; whether it arrived is being asked. `givingUp`: it did
  * not, in time, and the server is asked never to record it.
  */
-export type Way = 'waiting' | 'sending' | 'asking' | 'givingUp';
+export type Way = 'held' | 'waiting' | 'sending' | 'asking' | 'givingUp';
 
 export type Pending = {
   readonly command: Command;
@@ -44,6 +46,12 @@ export type OutboxInput =
       readonly commandId: string;
       readonly nowMs: number;
       readonly isLive: boolean;
+    }
+  /** A person's word on what is held: it is to be sent, or never to be recorded. */
+  | {
+      readonly kind: 'released' | 'dropped';
+      readonly commandId: string;
+      readonly nowMs: number;
     }
   | { readonly kind: 'tick'; readonly nowMs: number; readonly isReachable: boolean };
 
@@ -92,6 +100,10 @@ export const outboxStep = (outbox: Outbox, input: OutboxInput): OutboxStep => {
       return [outbox.map((each) => (isOf(each, input) ? later(each, input.nowMs) : each)), []];
     case 'notThere':
       return notThere(outbox, input);
+    case 'released':
+      return [said(outbox, input, 'waiting'), []];
+    case 'dropped':
+      return [said(outbox, input, 'givingUp'), []];
     case 'tick':
       return input.isReachable ? tried(outbox, input.nowMs) : [outbox, []];
     default:
@@ -116,7 +128,7 @@ const made = (outbox: Outbox, { command, isLive, nowMs }: Made): OutboxStep => {
   if (outbox.length >= WAITING_MAX) return no('tooMany');
   const keep = { kind: 'keep', command } as const;
   const pending = { command, madeMs: nowMs, tries: 0, nextMs: nowMs };
-  if (!isLive) return [[...outbox, { ...pending, way: 'waiting' }], [keep]];
+  if (!isLive) return [[...outbox, { ...pending, way: 'held' }], [keep]];
   return [
     [...outbox, { ...pending, way: 'sending' }],
     [keep, { kind: 'send', command }],
@@ -129,10 +141,20 @@ const found = (
 ): OutboxStep => {
   if (outbox.some((each) => isOf(each, command))) return [outbox, []];
   // It may have been sent by the page that is gone: what rests on a state is only asked about.
-  const way = mayWait(command) ? 'waiting' : 'asking';
+  const way = mayWait(command) ? 'held' : 'asking';
   const madeMs = Math.min(command.clientMs, nowMs);
   return [[...outbox, { command, way, madeMs, tries: 0, nextMs: nowMs }], []];
 };
+
+/** What is dropped may have been sent by a page that is gone, so the server has the last word. */
+const said = (
+  outbox: Outbox,
+  { commandId, nowMs }: { readonly commandId: string; readonly nowMs: number },
+  way: 'waiting' | 'givingUp',
+): Outbox =>
+  outbox.map((each) =>
+    isOf(each, { commandId }) && each.way === 'held' ? { ...each, way, nextMs: nowMs } : each,
+  );
 
 const ended = (outbox: Outbox, outcome: Outcome): OutboxStep => {
   const { commandId } = outcome;
@@ -178,7 +200,7 @@ const notThere = (
 /** What waits is sent, what is in doubt is asked about; a clock put back is no reason to wait. */
 const tried = (outbox: Outbox, nowMs: number): OutboxStep => {
   const isDue = ({ way, nextMs }: Pending): boolean =>
-    way !== 'sending' && (nowMs >= nextMs || nextMs - nowMs > 2 * WAIT_MAX_MS);
+    way !== 'sending' && way !== 'held' && (nowMs >= nextMs || nextMs - nowMs > 2 * WAIT_MAX_MS);
   const due = outbox.filter(isDue);
   const next = outbox.map((each): Pending => {
     if (!isDue(each)) return each;

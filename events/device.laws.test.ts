@@ -215,6 +215,7 @@ describe(`commands in bad air (seed ${SEED})`, () => {
             if (effect.kind === 'told') told.push(effect.outcome);
             if (effect.kind === 'send') sendIt(effect.command.commandId);
             if (effect.kind === 'ask') askIt(effect.commandId);
+            if (effect.kind === 'giveUp') giveItUp(effect.commandId);
           }
         };
         const answer = (commandId: string) =>
@@ -230,6 +231,14 @@ describe(`commands in bad air (seed ${SEED})`, () => {
           if (!isUp) return;
           if (recorded.includes(commandId)) answer(commandId);
           else put({ kind: 'notThere', commandId, nowMs, isLive: true });
+        };
+        const giveItUp = (commandId: string): void => {
+          if (!isUp) return;
+          if (recorded.includes(commandId)) answer(commandId);
+          else {
+            const code = { outcome: 'refused', code: 'EVT-013', words: 'late' } as const;
+            put({ kind: 'answered', answer: { ...code, commandId, current: null } });
+          }
         };
         const kind = isNote ? ('note written' as const) : ('withdrawn' as const);
         const payload = isNote
@@ -248,7 +257,7 @@ describe(`commands in bad air (seed ${SEED})`, () => {
         expect(told).toHaveLength(1);
         expect(recorded.length).toBeLessThanOrEqual(1);
         // What the person is told is what the record holds.
-        expect(told[0]?.outcome).toBe(recorded.length === 1 ? 'accepted' : 'notSent');
+        expect(told[0]?.outcome).toBe(recorded.length === 1 ? 'accepted' : 'refused');
         if (isNote) expect(recorded).toHaveLength(1);
         expect(sent).toBeGreaterThan(0);
       }),

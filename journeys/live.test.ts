@@ -49,7 +49,7 @@ const rename = async (page: Page, name: string): Promise<void> => {
 };
 
 /** Longer than a heartbeat is good for; a minute of it would show no more. */
-const SLEEP_MS = 20_000;
+const SLEEP_MS = 60_000;
 
 /** A page on set 11, on a device of its own. */
 const device = async (address = server.address, path = SET): Promise<Page> => {
@@ -149,16 +149,18 @@ describe('a device that slept', () => {
 });
 
 describe('a server that is started anew', () => {
-  it('is offline meanwhile: a note waits, nothing is signed; then all is sent once', async () => {
+  it('is offline meanwhile: a note waits, nothing is signed; then it is sent once, by a person', async () => {
     const page = await device();
     await server.halt();
     await expect.poll(() => said(page)).toMatch(/^offline since \d\d:\d\d:\d\d$/);
     expect(await signing(page).isDisabled()).toBe(true);
     await note(page).fill('Written while the server was away.');
-    await page.getByRole('button', { name: 'Write; it is sent later' }).click();
+    await page.getByRole('button', { name: 'Write; it waits on this device' }).click();
     await notes(page).getByText('not yet sent: waits on this device').waitFor();
     await server.begin();
     await untilLive(page);
+    // It is not sent by itself: a person says whether it still holds.
+    await notes(page).getByRole('button', { name: 'Send it' }).click();
     await notes(page).getByText('Recorded, event').waitFor();
     await expect.poll(() => notes(page).getByText('not yet sent').count()).toBe(0);
     await notes(page)

@@ -232,6 +232,17 @@ export class Tablet {
     const isReachable = this.#state.streamIs === 'heard';
     this.#put({ kind: 'tick', nowMs: this.#nowMs, isReachable });
     if (this.#readTo === null) this.#read();
+    if (this.#isLive) this.#decide();
+  }
+
+  /** Somebody looks at what was held on the device: most of it is sent, some is dropped. */
+  #decide(): void {
+    const { chance } = this.#parts;
+    for (const { command, way } of this.#outbox) {
+      if (way !== 'held' || !chance.isIn(0.3)) continue;
+      const kind = chance.isIn(0.1) ? 'dropped' : 'released';
+      this.#put({ kind, commandId: command.commandId, nowMs: this.#nowMs });
+    }
   }
 
   #open(stream: number, after: number | null): void {

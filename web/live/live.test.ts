@@ -130,11 +130,16 @@ describe('the live side of a page', () => {
     const first = it.open();
     first.start();
     first.give({ ...note, payload });
-    expect(first.view().outbox).toMatchObject([{ way: 'waiting' }]);
+    expect(first.view().outbox).toMatchObject([{ way: 'held' }]);
     expect(it.boxes.unsent()).toHaveLength(1);
     const second = it.open();
     second.start();
     it.air.ears?.heartbeat(beat(4));
+    it.air.tick();
+    await settled();
+    // Whether it still holds is a person's to say.
+    expect(it.sent).toEqual([]);
+    second.decide('command-1', 'released');
     it.air.tick();
     await settled();
     expect(it.sent.map(({ commandId }) => commandId)).toEqual(['command-1']);

@@ -121,6 +121,10 @@ export class Live {
     return commandId;
   };
 
+  /** A person's word on what was held on this device. */
+  decide = (commandId: string, word: 'released' | 'dropped'): void =>
+    this.#putOut({ kind: word, commandId, nowMs: this.#parts.nowMs() });
+
   #viewNow = (): LiveView => ({
     standing: deviceStanding(this.#state, this.#parts.nowMs()),
     alarms: alarmsOf(this.#state),

@@ -63,7 +63,7 @@ export const NoteForm = ({ target }: { readonly target: string }) => {
       />
       <p className="buttons">
         <button type="submit" disabled={text.trim() === ''}>
-          {standing.is === 'live' ? tell('Write the note') : tell('Write; it is sent later')}
+          {standing.is === 'live' ? tell('Write the note') : tell('Write; it waits on this device')}
         </button>
         <span role="status">{outcome === undefined ? '' : say(outcome)}</span>
       </p>

@@ -4,6 +4,7 @@ import { message } from '#texts';
 import { useTell, useVoice } from '../language/use-tell.ts';
 import { sayServerTime } from './say-standing.ts';
 import type { SaidHere } from './server.ts';
+import { live, useLive } from './use-live.ts';
 
 type Tell = ReturnType<typeof useTell>;
 
@@ -15,11 +16,32 @@ export const sayTarget = (target: string, tell: Tell): string => {
 };
 
 const WAY = {
-  waiting: message('not yet sent: waits on this device'),
+  held: message('not yet sent: waits on this device'),
+  waiting: message('not yet sent: on its way'),
   sending: message('not yet sent: on its way'),
   asking: message('unknown whether it arrived: checking'),
   givingUp: message('did not arrive in time: being given up'),
 } as const;
+
+/** Whether it still holds is a person's to say, once the house is heard again. */
+const Decision = ({ commandId }: { readonly commandId: string }) => {
+  const tell = useTell();
+  const { standing } = useLive();
+  return (
+    <p className="buttons">
+      <button
+        type="button"
+        disabled={standing.is !== 'live'}
+        onClick={() => live.decide(commandId, 'released')}
+      >
+        {tell('Send it')}
+      </button>
+      <button type="button" onClick={() => live.decide(commandId, 'dropped')}>
+        {tell('Drop it')}
+      </button>
+    </p>
+  );
+};
 
 const Unsent = ({ pending }: { readonly pending: Pending }) => {
   const tell = useTell();
@@ -31,6 +53,7 @@ const Unsent = ({ pending }: { readonly pending: Pending }) => {
       <span className="said-by void">
         {sayTarget(command.target, tell)}, {tell(WAY[way])}
       </span>
+      {way === 'held' ? <Decision commandId={command.commandId} /> : null}
     </li>
   );
 };

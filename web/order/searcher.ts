@@ -18,8 +18,31 @@ const worker = (): Worker => {
   return ready ?? new Worker(new URL('./search.worker.ts', import.meta.url), { type: 'module' });
 };
 
+/** The server that has the searching program is away; it is asked for again after this. */
+const AGAIN_MS = 3000;
+
 /** Starts a search; what it returns gives the search up. */
-export const search = (request: SearchRequest, { onFound, onFault }: Heard): (() => void) => {
+export const search = (request: SearchRequest, heard: Heard): (() => void) => {
+  const ended = new AbortController();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const begin = (): void => {
+    const end = searchOnce(request, heard, () => {
+      timer = setTimeout(begin, AGAIN_MS);
+    });
+    ended.signal.addEventListener('abort', end, { once: true });
+  };
+  begin();
+  return () => {
+    clearTimeout(timer);
+    ended.abort();
+  };
+};
+
+const searchOnce = (
+  request: SearchRequest,
+  { onFound, onFault }: Heard,
+  onUnreached: () => void,
+): (() => void) => {
   const mine = worker();
   const ended = new AbortController();
   const { signal } = ended;
@@ -34,10 +57,13 @@ export const search = (request: SearchRequest, { onFound, onFault }: Heard): (()
   );
   mine.addEventListener(
     'error',
-    ({ message }) => {
+    (event) => {
       ended.abort();
       mine.terminate();
-      onFault(new Error(`the search for an order stopped: ${message}`));
+      // A program that could not be fetched has no message; one that failed says what it was.
+      if (event instanceof ErrorEvent && event.message !== '') {
+        onFault(new Error(`the search for an order stopped: ${event.message}`));
+      } else onUnreached();
     },
     { signal },
   );

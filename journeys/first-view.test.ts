@@ -34,9 +34,7 @@ describe('the first useful view', () => {
     });
     await page.goto('/hang-list');
     await grid(page).getByRole('row').nth(45).waitFor();
-    const all = await Promise.all(bodies);
-    // The cases of the self-check, and two parts that at first they alone ask for, wait for nobody.
-    const sizes = all.filter(([url]) => !/\/(selfcheck|releasable|turn-lines)-[^/]*$/.test(url));
+    const sizes = await Promise.all(bodies);
     const kilobytes = sizes.map(([url, size]) => `${url.split('/').pop()} ${size}`);
     const total = sizes.reduce((sum, [, size]) => sum + size, 0);
     expect(sizes.length).toBeGreaterThan(1);

@@ -48,7 +48,7 @@ const rename = async (page: Page, name: string): Promise<void> => {
   await page.keyboard.press('Enter');
 };
 
-/** Longer than a heartbeat is good for; a minute of it would show no more. */
+/** Four times as long as a heartbeat is good for. */
 const SLEEP_MS = 60_000;
 
 /** A page on set 11, on a device of its own. */

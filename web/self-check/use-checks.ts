@@ -30,7 +30,11 @@ const watch: Watch = watchChecks({
     ...builtFrom(),
     platform: navigator.userAgent,
   },
-  steps: async () => (await import('#selfcheck')).selfCheckSteps(),
+  // The cases are 40 kB, and nobody waits for them before the first screen stands.
+  steps: async () => {
+    await new Promise<void>((resolve) => whenIdle(() => resolve()));
+    return (await import('#selfcheck')).selfCheckSteps();
+  },
   askServer: askSelfCheck,
   whenIdle,
   later: (call, milliseconds) => void setTimeout(call, milliseconds),

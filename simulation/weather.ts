@@ -41,7 +41,7 @@ export const weatherBy = (chance: Chance): Weather => {
   return {
     lost: share(0.2),
     doubled: share(0.1),
-    slow: share(0.1),
+    slow: share(0.25),
     streamDies: share(0.02),
     streamBreaks: share(0.02),
     diskFull: share(0.02),

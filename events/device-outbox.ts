@@ -1,8 +1,9 @@
 /**
  * Commands on their way: made with an id and kept before they are sent, sent again under the same
  * id until they are answered, asked for by id where the answer was lost. What rests on a state is
- * refused where the device is not live, and never waits; a note may wait, for a person's word. What came too late is
- * given up with the server's word, since it may still be on its way and would be recorded then.
+ * refused where the device is not live, and never waits; a note may wait, for a person's word.
+ * What came too late is given up with the server's word, since it may still be on its way and
+ * would be recorded then.
  */
 import { unreachable } from '#outcome';
 import type { Command, CommandAnswer } from './command.ts';

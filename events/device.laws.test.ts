@@ -198,6 +198,15 @@ describe(`a device in bad air (seed ${SEED})`, () => {
 
 type Fate = 'answered' | 'lostReply' | 'lostCommand' | 'tick' | 'down';
 
+const GIVEN_UP = { outcome: 'refused', code: 'EVT-013', words: 'late', current: null } as const;
+
+const commandOf = (isNote: boolean, clientMs: number): Command => {
+  const around = { target: 'set:11', commandId: 'command-1', device: 'd1', seen: 1, clientMs };
+  return isNote
+    ? { ...around, kind: 'note written', payload: { text: 'a note', writtenMs: null } }
+    : { ...around, kind: 'withdrawn', payload: { seq: 1, event: 'e1', why: 'wrong set' } };
+};
+
 describe(`commands in bad air (seed ${SEED})`, () => {
   it('are recorded at most once and told exactly once; none that rests on a state waits', () => {
     const fate = fc.constantFrom<Fate>('answered', 'lostReply', 'lostCommand', 'tick', 'down');
@@ -235,19 +244,9 @@ describe(`commands in bad air (seed ${SEED})`, () => {
         const giveItUp = (commandId: string): void => {
           if (!isUp) return;
           if (recorded.includes(commandId)) answer(commandId);
-          else {
-            const code = { outcome: 'refused', code: 'EVT-013', words: 'late' } as const;
-            put({ kind: 'answered', answer: { ...code, commandId, current: null } });
-          }
+          else put({ kind: 'answered', answer: { ...GIVEN_UP, commandId } });
         };
-        const kind = isNote ? ('note written' as const) : ('withdrawn' as const);
-        const payload = isNote
-          ? { text: 'a note', writtenMs: null }
-          : { seq: 1, event: 'e1', why: 'wrong set' };
-        const command = { kind, payload, target: 'set:11', commandId: 'command-1', device: 'd1' };
-        // Kind and payload belong to each other, which the union cannot see here.
-        const made = { ...command, seen: 1, clientMs: nowMs } as Command;
-        put({ kind: 'made', command: made, isLive: true, nowMs });
+        put({ kind: 'made', command: commandOf(isNote, nowMs), isLive: true, nowMs });
         for (let turn = 0; turn < 80; turn++) {
           isUp = turn > 60 || queue.shift() !== 'down';
           nowMs += 1000;

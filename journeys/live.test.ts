@@ -149,7 +149,7 @@ describe('a device that slept', () => {
 });
 
 describe('a server that is started anew', () => {
-  it('is offline meanwhile: a note waits, nothing is signed; then it is sent once, by a person', async () => {
+  it('is offline meanwhile: nothing is signed, a note waits until a person sends it', async () => {
     const page = await device();
     await server.halt();
     await expect.poll(() => said(page)).toMatch(/^offline since \d\d:\d\d:\d\d$/);

@@ -42,12 +42,14 @@ export {
   NOTHING_YET,
 } from './event.ts';
 export type { Batch, EventLog, LogFault, StoredAnswer } from './event-log.ts';
+export type { Caution, CertificateState, Disk, Health, ListeningMode } from './health.ts';
 export {
   type CommandKind,
   type EventKind,
   type Payload,
   ROLES,
   type Role,
+  type Task,
 } from './kinds.ts';
 export { assertFollows, memoryLog } from './memory-log.ts';
 export { commandShape, eventShape, readAnswer, readCommand, readEvent } from './read.ts';

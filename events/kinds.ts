@@ -5,6 +5,18 @@ import * as field from './fields.ts';
 export const ROLES = ['view', 'plan', 'run', 'own'] as const;
 export type Role = (typeof ROLES)[number];
 
+/** What a person is trained to do; its terms are the server's. Common practice, no source. */
+export type Task =
+  | 'induct'
+  | 'deck'
+  | 'loader'
+  | 'rail'
+  | 'outOfBalance'
+  | 'lead'
+  | 'headFly'
+  | 'inspector'
+  | 'motor';
+
 const words = () => field.text(400, 0);
 const document = () => field.text(80);
 

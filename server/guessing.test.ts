@@ -1,6 +1,7 @@
 /** How often a secret may be guessed, across restarts; PINs; and sign-offs by task. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Person, Task } from './auth/index.ts';
+import type { Task } from '#events';
+import type { Person } from './auth/index.ts';
 import { coming, openStage, PASSPHRASE, type Stage, taken } from './stage-for-tests.ts';
 
 const MINUTE = 60_000;

@@ -3,9 +3,9 @@ import { randomUUID } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { HouseEvent } from '#events';
+import type { HouseEvent, Role } from '#events';
 import { assert, type Result } from '#outcome';
-import type { AccessRefusal, Auth, Coming, Cost, Person, Role, SignedIn } from './auth/index.ts';
+import type { AccessRefusal, Auth, Coming, Cost, Person, SignedIn } from './auth/index.ts';
 import { openHouseRecord } from './log/index.ts';
 import { openPeople } from './people.ts';
 

@@ -4,16 +4,7 @@
  * a record of what a named person said, and certifies nothing.
  */
 
-export type Task =
-  | 'induct'
-  | 'deck'
-  | 'loader'
-  | 'rail'
-  | 'outOfBalance'
-  | 'lead'
-  | 'headFly'
-  | 'inspector'
-  | 'motor';
+import type { Task } from '#events';
 
 type Terms = {
   /** Signed by one who holds a higher level; null where the owner records what others gave. */

@@ -1,6 +1,8 @@
 /** Sign-offs by task: who was seen to do it, who says so, and until when. */
+
+import type { Task } from '#events';
 import { ok, type Result } from '#outcome';
-import { isAbove, lapseOf, type Task, taskFrom } from './competence.ts';
+import { isAbove, lapseOf, taskFrom } from './competence.ts';
 import {
   all,
   byOf,

@@ -1,9 +1,9 @@
 /** What every part of this room stands on, and the notes that go from it to the record. */
 import type { DatabaseSync, SQLInputValue } from 'node:sqlite';
+import type { Role, Task } from '#events';
 import { fail, type Result } from '#outcome';
-import type { Task } from './competence.ts';
 import type { AccessRefusal, AccessRefusalName } from './refusal-codes.ts';
-import type { Role } from './roles.ts';
+
 import type { Secrets } from './secrets.ts';
 import type { Who } from './who.ts';
 

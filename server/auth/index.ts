@@ -1,9 +1,9 @@
 export { type Auth, openAuth, type Shown } from './auth.ts';
-export { TASKS, type Task } from './competence.ts';
+export { TASKS } from './competence.ts';
 export { byOf, type Note } from './ground.ts';
 export { PROGRAM_ROLES, type ProgramRole } from './programs.ts';
 export { ACCESS_REFUSALS, type AccessRefusal, type AccessRefusalName } from './refusal-codes.ts';
-export { type Duty, ROLES, type Role } from './roles.ts';
+export type { Duty } from './roles.ts';
 export { COST, type Cost } from './secrets.ts';
 export type { SignedIn } from './sessions.ts';
 export type { Coming, Secret } from './sign-in.ts';

@@ -3,6 +3,8 @@
  * others by an invitation that is good once and not for long. A new passphrase for somebody who
  * forgot theirs is an invitation too, so that no owner ever knows it.
  */
+
+import type { Role } from '#events';
 import { ok, type Result } from '#outcome';
 import {
   all,
@@ -20,7 +22,7 @@ import {
 } from './ground.ts';
 import { addPerson, keptPassphrase, noSuch, type Someone, someone } from './people.ts';
 import type { AccessRefusal } from './refusal-codes.ts';
-import { type Role, roleFrom } from './roles.ts';
+import { roleFrom } from './roles.ts';
 import { hashOfToken, newId, newToken } from './secrets.ts';
 import { endSessionsOf } from './sessions.ts';
 import type { Who } from './who.ts';

@@ -1,4 +1,6 @@
 /** The people of a house: who they are, and their role. Who leaves stays named in the record. */
+
+import type { Role } from '#events';
 import { ok, type Result } from '#outcome';
 import {
   all,
@@ -15,7 +17,7 @@ import {
 } from './ground.ts';
 import { PASSPHRASE_MAX, PASSPHRASE_MIN, plainPassphrase } from './plain-secrets.ts';
 import type { AccessRefusal } from './refusal-codes.ts';
-import { type Role, roleFrom } from './roles.ts';
+import { roleFrom } from './roles.ts';
 import { newId } from './secrets.ts';
 import type { Who } from './who.ts';
 

@@ -1,4 +1,6 @@
 /** Tokens for other programs: each has a name, a role, an end, and is shown once. */
+
+import type { Role } from '#events';
 import { ok, type Result } from '#outcome';
 import {
   all,
@@ -15,7 +17,7 @@ import {
 } from './ground.ts';
 import { noSuch } from './people.ts';
 import type { AccessRefusal } from './refusal-codes.ts';
-import { type Role, roleFrom } from './roles.ts';
+import { roleFrom } from './roles.ts';
 import { hashOfToken, newId, newToken } from './secrets.ts';
 import type { Program, Who } from './who.ts';
 

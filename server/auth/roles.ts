@@ -1,6 +1,6 @@
 /** What each role may do. A role may do what the one before it may: see docs/why/0019. */
 
-export type Role = 'view' | 'plan' | 'run' | 'own';
+import { ROLES, type Role } from '#events';
 
 /**
  * look    read documents, sheets and people
@@ -17,8 +17,6 @@ const DUTIES: Readonly<Record<Role, readonly Duty[]>> = {
   run: ['look', 'note', 'plan', 'run'],
   own: ['look', 'note', 'plan', 'run', 'own'],
 };
-
-export const ROLES = ['view', 'plan', 'run', 'own'] as const satisfies readonly Role[];
 
 export const roleMay = (role: Role, duty: Duty): boolean => DUTIES[role].includes(duty);
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { ROLES } from '#events';
 import { waitAfterMs } from './attempts.ts';
 import { endOfDayMs, monthsOnMs } from './competence.ts';
 import { plainPassphrase } from './plain-secrets.ts';
-import { ROLES, roleMay } from './roles.ts';
+import { roleMay } from './roles.ts';
 import { COST, hashOfToken, newToken, openSecrets } from './secrets.ts';
 
 describe('a token', () => {

@@ -1,5 +1,6 @@
 /** Who asks. Nobody is somebody too: the one who may do next to nothing. */
-import { type Duty, type Role, roleMay } from './roles.ts';
+import type { Role } from '#events';
+import { type Duty, roleMay } from './roles.ts';
 
 export type Person = {
   readonly kind: 'person';

@@ -1,5 +1,5 @@
 /** What the health of a server is told from outside of its database. */
-export type Disk = { readonly freeBytes: number; readonly totalBytes: number };
+import type { Disk } from '#events';
 
 export type HealthParts = {
   readonly disk: () => Disk | null;

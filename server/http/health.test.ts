@@ -2,9 +2,10 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Caution } from '#events';
 import { type Databases, openDatabases } from '../databases.ts';
 import { buildApp } from './app.ts';
-import { type Caution, cautionsOf, diskOf } from './health.ts';
+import { cautionsOf, diskOf } from './health.ts';
 
 const GIB = 1024 ** 3;
 const now = new Date('2026-11-25T12:00:00Z');

@@ -1,54 +1,12 @@
 /** How this server is: for a person on the screen, and for a device that pins which house it is. */
 import { statfsSync } from 'node:fs';
 import type { FastifyInstance } from 'fastify';
+import type { Caution, Disk, Health } from '#events';
 import { unreachable } from '#outcome';
-import { type CertificateState, type Listening, loopbackListening } from '../lan/index.ts';
+import { loopbackListening } from '../lan/index.ts';
 import type { HouseRecord } from '../log/index.ts';
 import type { AppParts } from './app-parts.ts';
-import type { Disk, HealthParts } from './health-parts.ts';
-import type { LogLevel } from './log.ts';
-
-/** What the record in hand says of itself. */
-type Vitals = {
-  /** Number of the last event of the record. */
-  readonly seq: number;
-  readonly houseKey: string;
-  readonly recordKey: string;
-  /** Whether it is read only, as a restored copy is until a person makes it the record. */
-  readonly isReadOnly: boolean;
-  /** Whether every commit is flushed to the disk before it is answered. */
-  readonly isFlushed: boolean;
-  readonly lastBackupAt: string | null;
-};
-
-export type Caution =
-  | 'notFlushed'
-  | 'diskFull'
-  | 'diskLow'
-  | 'readOnly'
-  | 'certificateDue'
-  | 'plainHttp'
-  | 'noBackup';
-
-export type Health = {
-  /** `failing` where what is acknowledged may not be kept. */
-  readonly is: 'well' | 'caution' | 'failing';
-  readonly cautions: readonly Caution[];
-  readonly time: string;
-  readonly startedAt: string;
-  readonly version: string;
-  readonly build: string;
-  readonly mode: Listening['mode'];
-  readonly signOffs: boolean;
-  readonly addresses: readonly string[];
-  readonly trustAddresses: readonly string[];
-  readonly certificate: CertificateState | null;
-  readonly database: 'demo' | 'house';
-  readonly record: Vitals;
-  readonly disk: Disk | null;
-  /** Null where nothing is logged. */
-  readonly logLevel: LogLevel | null;
-};
+import type { HealthParts } from './health-parts.ts';
 
 /** Below this a backup of a large house no longer fits beside it. */
 const DISK_LOW_BYTES = 2 * 1024 ** 3;
@@ -107,7 +65,7 @@ const isFailing = (caution: Caution): boolean => {
 
 const NOTHING_SAID: HealthParts = { disk: () => null, lastBackupAt: () => null };
 
-const vitalsOf = (record: HouseRecord, lastBackupAt: string | null): Vitals => {
+const vitalsOf = (record: HouseRecord, lastBackupAt: string | null): Health['record'] => {
   const { houseKey, recordKey, isRecord } = record.identity();
   return {
     seq: record.log.head().seq,

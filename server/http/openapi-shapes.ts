@@ -3,8 +3,8 @@
  * else: answers are not cut to them, and the tests hold real answers against them.
  */
 import * as z from 'zod';
-import { commandShape, eventShape } from '#events';
-import { ROLES, TASKS } from '../auth/index.ts';
+import { commandShape, eventShape, ROLES } from '#events';
+import { TASKS } from '../auth/index.ts';
 
 const text = z.string();
 const ms = z.int().describe('Milliseconds since 1970, by the clock of the server.');

@@ -1,13 +1,8 @@
 /** People, their roles and sign-offs; how they come in; programs. */
+
 import type { FastifyInstance } from 'fastify';
-import {
-  PROGRAM_ROLES,
-  type ProgramRole,
-  ROLES,
-  type Role,
-  TASKS,
-  type Task,
-} from '../auth/index.ts';
+import { ROLES, type Role, type Task } from '#events';
+import { PROGRAM_ROLES, type ProgramRole, TASKS } from '../auth/index.ts';
 import { refuse } from './access-answers.ts';
 import type { AppParts } from './app-parts.ts';
 import { setSignedIn } from './cookies.ts';

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { FastifyInstance, InjectOptions } from 'fastify';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Role } from '../auth/index.ts';
+import type { Role } from '#events';
 import { type Databases, openDatabases } from '../databases.ts';
 import { demoDocuments } from '../demo.ts';
 import { loopbackListening } from '../lan/index.ts';

@@ -1,5 +1,4 @@
 export {
-  type CertificateState,
   type Listening,
   loopbackListening,
   openListening,

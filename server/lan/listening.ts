@@ -2,8 +2,10 @@
  * How this server listens, as one value that the HTTP side is built from: who may ask for it under
  * which name, with which certificate, and whether anything may be signed off here.
  */
+
 import { X509Certificate } from 'node:crypto';
 import { join } from 'node:path';
+import type { CertificateState, ListeningMode } from '#events';
 import { ok, type Refusal, type Result } from '#outcome';
 import { daysLeft, type Making, type Pair, RENEW_DAYS } from './authority.ts';
 import type { Named } from './certificate.ts';
@@ -11,18 +13,6 @@ import { readHouseCertificate } from './house-certificate.ts';
 import { keepPairs, untilOf } from './kept-pairs.ts';
 import { LOOPBACK, type Machine, namedOf } from './own-names.ts';
 import type { LanSettings } from './settings.ts';
-
-/** `ownAuthority` and `houseCertificate` are HTTPS; `plain` is a trial on a closed network. */
-export type ListeningMode = 'loopback' | 'ownAuthority' | 'houseCertificate' | 'plain';
-
-export type CertificateState = {
-  /** SHA-256 of what a tablet is made to trust: of the authority, or of the house's certificate. */
-  readonly fingerprint: string;
-  readonly until: string;
-  readonly daysLeft: number;
-  /** The house's own is renewed by the house; ours by the server. */
-  readonly isDue: boolean;
-};
 
 export type Listening = {
   readonly mode: ListeningMode;

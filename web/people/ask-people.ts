@@ -1,18 +1,7 @@
 /** What the screens of people ask of the server, and what stood against it. */
+import type { Role, Task } from '#events';
 import { ServerFault } from '../keeping/server.ts';
 import { houseFetch } from '../offline/house-fetch.ts';
-import type { Role } from './session.ts';
-
-export type Task =
-  | 'induct'
-  | 'deck'
-  | 'loader'
-  | 'rail'
-  | 'outOfBalance'
-  | 'lead'
-  | 'headFly'
-  | 'inspector'
-  | 'motor';
 
 export type Someone = { readonly id: string; readonly name: string; readonly role: Role };
 

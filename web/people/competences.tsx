@@ -1,8 +1,10 @@
 /** What a person is signed off for: who says so, until when; to be revoked in one tap. */
+
 import { type FormEvent, useId, useState } from 'react';
+import type { Task } from '#events';
 import { useTell, useVoice } from '../language/use-tell.ts';
 import { momentNow } from '../offline/house-fetch.ts';
-import { askPeople, type Competence, type People, type Someone, type Task } from './ask-people.ts';
+import { askPeople, type Competence, type People, type Someone } from './ask-people.ts';
 import { Field } from './field.tsx';
 import type { Act } from './use-act.tsx';
 import { dayWords, lapseWords, TASK_WORDS, TASKS } from './words.ts';

@@ -1,8 +1,9 @@
 /** A labelled field, a choice of roles, and what came of the last thing done. */
+
 import { type ReactNode, useId } from 'react';
+import type { Role } from '#events';
 import { Notice } from '../frame/notice.tsx';
 import { useTell } from '../language/use-tell.ts';
-import type { Role } from './session.ts';
 import { ROLE_MEANINGS, ROLE_WORDS } from './words.ts';
 
 type FieldProps = {

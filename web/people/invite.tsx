@@ -1,10 +1,11 @@
 /** An invitation: a link as text and as QR, shown once; those that are open, to be withdrawn. */
+
 import qrcode from 'qrcode-generator';
 import { useEffect, useState } from 'react';
+import type { Role } from '#events';
 import { useTell, useVoice } from '../language/use-tell.ts';
 import { type Answer, askPeople, type Invitation, type Made } from './ask-people.ts';
 import { Field, Part, RoleChoice } from './field.tsx';
-import type { Role } from './session.ts';
 import { useAct } from './use-act.tsx';
 import { dayWords, ROLE_WORDS, ROLES } from './words.ts';
 

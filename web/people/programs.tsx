@@ -1,9 +1,10 @@
 /** Tokens for other programs: made with a role, shown once, revoked at once. */
+
 import { type FormEvent, useCallback, useEffect, useState } from 'react';
+import type { Role } from '#events';
 import { useTell, useVoice } from '../language/use-tell.ts';
 import { askPeople, type Program } from './ask-people.ts';
 import { Field, Part, RoleChoice } from './field.tsx';
-import type { Role } from './session.ts';
 import { useAct } from './use-act.tsx';
 import { dayWords, ROLE_WORDS } from './words.ts';
 

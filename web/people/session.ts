@@ -1,9 +1,9 @@
 /** Who this device is signed in as, as far as it has heard. Part of the first view, and no more. */
+
 import { useEffect, useSyncExternalStore } from 'react';
+import type { Role } from '#events';
 import { rememberName } from '../keeping/name-on-device.ts';
 import { houseFetch } from '../offline/house-fetch.ts';
-
-export type Role = 'view' | 'plan' | 'run' | 'own';
 
 export type Session = {
   readonly kind: 'nobody' | 'thisMachine' | 'person' | 'program';

@@ -1,8 +1,8 @@
 /** Roles, tasks and refusals in words. A state is said, and never shown by colour alone. */
+import type { Role, Task } from '#events';
 import { sayMoment } from '#sheets';
 import { message, phrase, type Voice } from '#texts';
-import type { Against, Competence, Task } from './ask-people.ts';
-import type { Role } from './session.ts';
+import type { Against, Competence } from './ask-people.ts';
 
 export const ROLE_WORDS: Readonly<Record<Role, string>> = {
   view: message('Viewer'),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Health } from '#events';
 import { fetchTongue } from '#languages';
-import type { Health } from './health.ts';
 import { inGroups, rowsOf, stateWords } from './health-words.ts';
 
 const VOICE = { words: 'US' } as const;
@@ -17,7 +17,12 @@ const health: Health = {
   signOffs: true,
   addresses: ['https://192.168.7.20:4747'],
   trustAddresses: ['http://192.168.7.20:4748/trust'],
-  certificate: { fingerprint: 'AA:BB', until: '2028-01-02T13:46:03.000Z', daysLeft: 1 },
+  certificate: {
+    fingerprint: 'AA:BB',
+    until: '2028-01-02T13:46:03.000Z',
+    daysLeft: 1,
+    isDue: false,
+  },
   database: 'house',
   record: {
     seq: 1,

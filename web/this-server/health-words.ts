@@ -1,7 +1,8 @@
 /** What the server says of itself, in words. */
+
+import type { Caution, Health, ListeningMode } from '#events';
 import { sayMoment } from '#sheets';
 import { message, phrase, phraseCount, type Voice } from '#texts';
-import type { Caution, Health, Mode } from './health.ts';
 
 export const CAUTION_WORDS: Readonly<
   Record<Caution, { readonly title: string; readonly says: string; readonly isDanger: boolean }>
@@ -51,7 +52,7 @@ export const CAUTION_WORDS: Readonly<
   },
 };
 
-const MODE_WORDS: Readonly<Record<Mode, string>> = {
+const MODE_WORDS: Readonly<Record<ListeningMode, string>> = {
   loopback: message('this machine only'),
   ownAuthority: message('the network of the house, HTTPS by its own authority'),
   houseCertificate: message('the network of the house, HTTPS by a certificate of the house'),

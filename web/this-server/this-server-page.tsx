@@ -1,10 +1,12 @@
 /** Where this server is, which house it is, how a device comes to trust it, and how it is. */
+
+import type { Health } from '#events';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { RuledTable } from '../house-page/ruled-table.tsx';
 import { useTell, useVoice } from '../language/use-tell.ts';
 import { builtFrom } from '../self-check/use-checks.ts';
-import { type Health, useHealth } from './health.ts';
+import { useHealth } from './health.ts';
 import { CAUTION_WORDS, inGroups, rowsOf, stateWords } from './health-words.ts';
 import { QrCode } from './qr-code.tsx';
 import './this-server.css';

@@ -1,5 +1,5 @@
 /** What is done to several cells at once: each act is one edit, which one undo takes back. */
-import { type ClipboardEvent, useMemo, useState } from 'react';
+import { type ClipboardEvent, useContext, useMemo, useState } from 'react';
 import type { Refusal } from '#outcome';
 import { ENGLISH, message, phrase, phraseCount, told, type Voice } from '#texts';
 import { isTyping } from '../frame/is-typing.ts';
@@ -8,6 +8,7 @@ import { isOneCell, type Range } from '../grid/selection.ts';
 import { useSameActs } from '../grid/use-same-acts.ts';
 import type { Choosing } from '../grid/use-selection.ts';
 import type { JsonObject } from '../keeping/json.ts';
+import { RowsAheadContext } from '../reckoning/rows-ahead.ts';
 import { type Editing, useEditing } from '../reckoning/use-work.ts';
 import { cellText } from './cell-text.ts';
 import { headWords, isColumn, isTyped } from './columns.ts';
@@ -267,14 +268,19 @@ const copyByButton = (desk: Desk): void => {
 export const useSheetActs = (parts: ActParts): Acts => {
   const editing = useEditing();
   const [outcome, tell] = useState<Outcome | null>(null);
-  const desk: Desk = { ...parts, editing, tell };
+  const rows = useContext(RowsAheadContext);
+  // Asked when something is done: a row may be newer than the page that this was drawn with.
+  const desk = (): Desk => {
+    const { sheet } = parts;
+    return { ...parts, sheet: { ...sheet, sets: rows.over(sheet.sets) }, editing, tell };
+  };
   const acts = useSameActs({
-    onCopy: (event: ClipboardEvent) => copyInto(desk, event),
-    onPaste: (event: ClipboardEvent) => pasteFrom(desk, event),
-    copy: () => copyByButton(desk),
-    paste: (text: string) => paste(desk, text),
-    fill: () => fill(desk),
-    clear: () => clear(desk),
+    onCopy: (event: ClipboardEvent) => copyInto(desk(), event),
+    onPaste: (event: ClipboardEvent) => pasteFrom(desk(), event),
+    copy: () => copyByButton(desk()),
+    paste: (text: string) => paste(desk(), text),
+    fill: () => fill(desk()),
+    clear: () => clear(desk()),
   });
   return useMemo(() => ({ outcome, ...acts }), [outcome, acts]);
 };

@@ -59,6 +59,15 @@ describe('rows ahead of their page', () => {
     expect(rows.row('5')).toBeNull();
   });
 
+  it('stand over the rows of the page for who copies or fills right after an edit', () => {
+    const { rows, before } = settled();
+    rows.answer(openWith(named(SHOW, '5', 'Just typed')));
+    const over = rows.over(before.sets);
+    expect(over.map(({ id }) => id)).toEqual(before.sets.map(({ id }) => id));
+    expect(over.find(({ id }) => id === '5')?.set.hang?.name).toBe('Just typed');
+    expect(over.filter((each, at) => each !== before.sets[at])).toHaveLength(1);
+  });
+
   it('stay where more was typed than the page has come to', () => {
     const { rows, before } = settled();
     const first = named(SHOW, '5', 'One');

@@ -19,6 +19,10 @@ export class RowsAhead {
 
   row = (id: string): SetReckoning | null => this.#rows.get(id) ?? null;
 
+  /** Rows of the page as they stand on the screen now: what is copied or filled is what is seen. */
+  over = (sets: readonly SetReckoning[]): readonly SetReckoning[] =>
+    sets.map((each) => this.#rows.get(each.id) ?? each);
+
   subscribe = (listener: () => void): (() => void) => {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);

@@ -75,11 +75,38 @@ const Refused = ({ kept }: { readonly kept: Kept }) => {
   );
 };
 
+const Held = ({ kept }: { readonly kept: Kept }) => {
+  const tell = useTell();
+  const keeper = useKeeper();
+  if (kept.save.is !== 'held') return null;
+  return (
+    <Notice degree="caution" title={tell('how things stand was not recorded')} isNews>
+      <p>
+        {tell(
+          'The server did not answer, so it is not known whether this is in the record: {why}. ' +
+            'It is on this device and is not sent by itself, as the house may be different by ' +
+            'now. Look whether it is still so, then send it or drop it.',
+          { why: kept.why },
+        )}
+      </p>
+      <p className="buttons">
+        <button type="button" onClick={() => keeper.sendHeld(kept.id)}>
+          {tell('It is still so: send it')}
+        </button>
+        <button type="button" onClick={() => void keeper.dropHeld(kept.id)}>
+          {tell('Drop it; show what the server has')}
+        </button>
+      </p>
+    </Notice>
+  );
+};
+
 export const SaveNotices = ({ documents }: { readonly documents: readonly (Kept | null)[] }) =>
   documents.map((kept) =>
     kept === null ? null : (
       <div key={kept.id} className="save-notice">
         <Conflict kept={kept} />
+        <Held kept={kept} />
         <Refused kept={kept} />
       </div>
     ),

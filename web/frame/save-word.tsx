@@ -14,6 +14,8 @@ export const saveWords = ({ save, server }: Kept, voice: Voice): string => {
       return phrase(voice, 'not saved yet: on its way');
     case 'unreached':
       return phrase(voice, 'server not reached: edits kept on this device');
+    case 'held':
+      return phrase(voice, 'not recorded: the server did not answer');
     case 'conflict':
       return phrase(voice, 'not saved: somebody else has saved since');
     case 'refused':
@@ -24,7 +26,15 @@ export const saveWords = ({ save, server }: Kept, voice: Voice): string => {
 };
 
 /** What needs a person most comes first. */
-const FIRST_SAID = ['refused', 'conflict', 'unreached', 'sending', 'waiting', 'saved'] as const;
+const FIRST_SAID = [
+  'refused',
+  'conflict',
+  'held',
+  'unreached',
+  'sending',
+  'waiting',
+  'saved',
+] as const;
 
 type SaveWordProps = {
   readonly show: Kept;

@@ -54,7 +54,9 @@ export const useRecord = (): HouseRecord => {
       const state = keeper.state();
       const held = state.phase === 'open' ? state.documents[id] : undefined;
       if (held === undefined || state.phase !== 'open') return [];
-      if (!mayEdit(state, held)) return [inWords(NOT_LIVE, house)];
+      if (!mayEdit(state, held)) {
+        return [inWords(held.save.is === 'held' ? UNANSWERED : NOT_LIVE, house)];
+      }
       const next = write(held.document);
       const read = readStateValue(next, house);
       if (!read.ok) return read.error;
@@ -98,6 +100,12 @@ const NOT_LIVE: Refusal = {
   path: 'record',
   found: message('a copy on this device, while the server is not reached'),
   accepted: message('this written down again when it answers'),
+};
+const UNANSWERED: Refusal = {
+  code: 'not answered',
+  path: 'record',
+  found: message('an entry before it that the server has not answered'),
+  accepted: message('this written down again, after that one is sent or dropped'),
 };
 const MADE_SINCE: Refusal = {
   code: 'made since',

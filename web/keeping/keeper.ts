@@ -1,11 +1,12 @@
 /**
  * Keeps the documents of the page: takes edits, sends them when the hand rests, holds them while
- * the server is not reached, and never merges two people's work.
+ * the server is not reached, and never merges two people's work. How things stand is never sent
+ * later by itself: without an answer it asks for a person.
  */
 import { changesBetween } from './changes.ts';
-import { type CopyBox, HeardCopy, type Moment } from './copies.ts';
-import type { DraftBox } from './draft.ts';
+import { HeardCopy } from './copies.ts';
 import { isSame, type JsonObject } from './json.ts';
+import { type KeeperParts, RETRY_MS, WAIT_MS } from './keeper-parts.ts';
 import {
   asSaved,
   draftOf,
@@ -17,9 +18,10 @@ import {
   type Open,
   opened,
   type SaveState,
+  unansweredOf,
   withNewer,
 } from './kept.ts';
-import type { DatabaseName, DocumentKind, NewHouse, SaveAnswer, Server, Stored } from './server.ts';
+import type { DatabaseName, DocumentKind, NewHouse, SaveAnswer, Stored } from './server.ts';
 import { ServerFault } from './server.ts';
 import {
   afterEdit,
@@ -29,27 +31,10 @@ import {
   takenBack,
   undoable,
   wholeStep,
+  withoutDocument,
 } from './undo.ts';
 
-export type KeeperParts = {
-  readonly server: Server;
-  readonly drafts: DraftBox;
-  readonly copies: CopyBox;
-  readonly savedBy: () => string;
-  readonly moment: () => Moment;
-  /** Calls back later; the answer stops it. */
-  readonly later: (call: () => void, milliseconds: number) => () => void;
-};
-
-/** Long enough that typing a number is one save, short enough that nobody waits for it. */
-const REST_MS = 400;
-const RETRY_MS = [1500, 3000, 6000, 12_000] as const;
-/** Long enough that the edit is on the screen before it is written down beside it. */
-const DRAFT_MS = 60;
 const DRAFT = 'draft of all';
-/** So long a person looks at a page that fetches, before what this device has kept is shown. */
-const SLOW_MS = 4000;
-const AGAIN_MS = 5000;
 const AGAIN = 'again';
 const UNHEARD_MAX = 8;
 const REMARK_MAX = 200;
@@ -77,7 +62,7 @@ export class Keeper {
   };
 
   open = async (): Promise<void> => {
-    const stop = this.#parts.later(() => void this.#showCopy(), SLOW_MS);
+    const stop = this.#parts.later(() => void this.#showCopy(), WAIT_MS.slow);
     try {
       await this.#load();
     } catch (fault) {
@@ -112,7 +97,22 @@ export class Keeper {
     const stays = kept.save.is === 'conflict' || kept.save.is === 'sending';
     const save: SaveState = stays ? kept.save : { is: 'waiting' };
     this.#put(id, { remark: remark.trim().slice(0, REMARK_MAX), save });
-    if (!stays) this.#sendLater(id, REST_MS);
+    if (!stays) this.#sendLater(id, WAIT_MS.rest);
+  };
+
+  /** Sends what is held, at the word of a person who has looked whether it is still so. */
+  sendHeld = (id: string): void => {
+    if (this.#held(id)?.save.is !== 'held') return;
+    this.#put(id, { save: { is: 'waiting' } });
+    void this.#send(id);
+  };
+
+  /** Drops what is held; what the server has is asked for, as it may have come there. */
+  dropHeld = async (id: string): Promise<void> => {
+    const kept = this.#held(id);
+    if (this.#state.phase !== 'open' || kept?.save.is !== 'held') return;
+    this.#put(id, asSaved(kept.server), withoutDocument(this.#state.history, id));
+    await this.refresh();
   };
 
   /** Of two versions, ours becomes the next revision; theirs stays in the history of the server. */
@@ -208,7 +208,7 @@ export class Keeper {
     const draft = drafts.read(databases.inHand);
     this.#change(opened(databases, stored, { draft, savedBy: savedBy() }));
     for (const { id, save } of stored.flatMap(({ id: each }) => this.#held(each) ?? [])) {
-      if (save.is === 'waiting') this.#sendLater(id, REST_MS);
+      if (save.is === 'waiting') this.#sendLater(id, WAIT_MS.rest);
     }
   };
 
@@ -225,7 +225,7 @@ export class Keeper {
     return true;
   };
 
-  #openLater = (): void => this.#later(AGAIN, () => void this.#openAgain(), AGAIN_MS);
+  #openLater = (): void => this.#later(AGAIN, () => void this.#openAgain(), WAIT_MS.again);
 
   /** Asks the server anew for what is a copy until then. Edits go on from what they began with. */
   #openAgain = async (): Promise<void> => {
@@ -256,7 +256,7 @@ export class Keeper {
 
   #change = (next: Open): void => {
     this.#show(next);
-    this.#later(DRAFT, this.#keepOnDevice, DRAFT_MS);
+    this.#later(DRAFT, this.#keepOnDevice, WAIT_MS.draft);
   };
 
   /** After what was edited is on the screen: to write a whole document down takes its time. */
@@ -324,7 +324,7 @@ export class Keeper {
       const server = { ...answer.summary, document: sent };
       this.#put(id, { server, save: { is: isAll ? 'saved' : 'waiting' }, sent: [] });
       this.#copy.saved(server);
-      if (!isAll) this.#sendLater(id, REST_MS);
+      if (!isAll) this.#sendLater(id, WAIT_MS.rest);
       return;
     }
     this.#put(id, {
@@ -342,10 +342,14 @@ export class Keeper {
   };
 
   #unreached = (id: string): void => {
+    const kept = this.#held(id);
+    if (kept === undefined) return;
+    const save = unansweredOf(kept.kind);
+    this.#put(id, { save });
+    if (save.is === 'held') return;
     const count = this.#failures.get(id) ?? 0;
     this.#failures.set(id, count + 1);
-    this.#put(id, { save: { is: 'unreached' } });
-    this.#sendLater(id, RETRY_MS[Math.min(count, RETRY_MS.length - 1)] ?? REST_MS);
+    this.#sendLater(id, RETRY_MS[Math.min(count, RETRY_MS.length - 1)] ?? WAIT_MS.rest);
   };
 
   #lookAgain = async (id: string): Promise<void> => {
@@ -370,7 +374,7 @@ export class Keeper {
   #goOnFrom = (id: string, { remark }: Kept, theirs: Stored): void => {
     const isWritten = remark === theirs.remark;
     this.#put(id, { server: theirs, save: { is: 'waiting' }, remark: isWritten ? '' : remark });
-    this.#sendLater(id, REST_MS);
+    this.#sendLater(id, WAIT_MS.rest);
   };
 
   #step = (documents: readonly string[], which: 'undo' | 'redo'): void => {
@@ -390,6 +394,6 @@ export class Keeper {
     const stays = save.is === 'conflict' || save.is === 'sending';
     const why = joined(kept.why, what);
     this.#put(id, { document, why, ...(stays ? {} : { save: { is: 'waiting' } }) }, history);
-    if (!stays) this.#sendLater(id, REST_MS);
+    if (!stays) this.#sendLater(id, WAIT_MS.rest);
   };
 }

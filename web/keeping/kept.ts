@@ -13,6 +13,8 @@ export type SaveState =
   | { readonly is: 'sending' }
   /** No answer: the edits stay on this device and are sent again. */
   | { readonly is: 'unreached' }
+  /** No answer, of how things stand: it is sent again only by a person, and nothing is added. */
+  | { readonly is: 'held' }
   /**
    * Somebody else has saved since. Nothing is merged; a person chooses. Both began from the
    * revision `began`.
@@ -90,12 +92,12 @@ const withDraft = (stored: Stored, { unsaved }: Draft, savedBy: string): Kept =>
   if (isSame(document, stored.document)) {
     // The save went through and only its answer was lost; or a remark alone still waits.
     if (remark === '' || remark === stored.remark) return saved;
-    return { ...saved, why, remark, save: { is: 'waiting' } };
+    return { ...saved, why, remark, save: leftOf(stored.kind) };
   }
   const sent = ahead.map((changes) => withoutChanges(document, changes) as JsonObject);
   const goesOn = base === stored.revision || isOwnSave(stored, { began: base, savedBy, sent });
   const save: SaveState = goesOn
-    ? { is: 'waiting' }
+    ? leftOf(stored.kind)
     : { is: 'conflict', theirs: stored, began: base };
   return { ...saved, document, why, remark, save, sent };
 };
@@ -123,8 +125,16 @@ export const opened = (
 });
 
 /** Plans may wait on a device; how things stand may not, for it is another thing by then. */
-export const mayEdit = ({ asOf }: Open, { kind }: Kept): boolean =>
-  asOf === null || kind !== 'state';
+export const mayEdit = ({ asOf }: Open, { kind, save }: Kept): boolean =>
+  kind !== 'state' || (asOf === null && save.is !== 'held');
+
+/** What has no answer of the server. */
+export const unansweredOf = (kind: DocumentKind): SaveState =>
+  kind === 'state' ? { is: 'held' } : { is: 'unreached' };
+
+/** What this device held when its page was left. */
+const leftOf = (kind: DocumentKind): SaveState =>
+  kind === 'state' ? { is: 'held' } : { is: 'waiting' };
 
 /**
  * With what somebody else has saved since, for documents that have no edits of our own. Of one that

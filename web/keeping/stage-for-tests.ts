@@ -4,7 +4,7 @@ import { draftBox } from './draft.ts';
 import type { JsonObject } from './json.ts';
 import { Keeper } from './keeper.ts';
 import type { Kept } from './kept.ts';
-import type { DatabaseName, Server, Stored } from './server.ts';
+import type { DatabaseName, DocumentKind, Server, Stored } from './server.ts';
 import { ServerFault } from './server.ts';
 
 export const SHOW = 'show:vell';
@@ -29,7 +29,7 @@ const AT_FIRST: Omit<Net, 'waiting'> = {
 };
 
 /** A server with one document, and the network before it. */
-const oneServer = () => {
+const oneServer = (kind: DocumentKind) => {
   const net: Net = { ...AT_FIRST, waiting: [] };
   const sentBy: string[] = [];
   /** Whether the document is in use; set aside, it is not listed. */
@@ -37,7 +37,7 @@ const oneServer = () => {
   const holds: { stored: Stored } = {
     stored: {
       id: SHOW,
-      kind: 'show',
+      kind,
       revision: 1,
       savedAt: '2026-11-25T14:00:00Z',
       savedBy: 'head flyperson',
@@ -85,8 +85,8 @@ const oneServer = () => {
 };
 
 /** The same with a page before it, whose clock is turned by hand and whose storage outlives it. */
-export const stage = () => {
-  const { net, server, ...rest } = oneServer();
+export const stage = (kind: DocumentKind = 'show') => {
+  const { net, server, ...rest } = oneServer(kind);
   const box = new Map<string, string>();
   const storage = {
     getItem: (key: string) => box.get(key) ?? null,

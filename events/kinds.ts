@@ -76,4 +76,9 @@ export const COMMAND_KINDS = ['note written', 'signed', 'withdrawn'] as const;
 export type CommandKind = (typeof COMMAND_KINDS)[number];
 
 /** Kinds that say something about a target and change nothing of what was shown of it. */
-export const CHANGES_NOTHING: readonly EventKind[] = ['note written', 'signed', 'clock held'];
+export const CHANGES_NOTHING: readonly EventKind[] = [
+  'note written',
+  'signed',
+  'withdrawn',
+  'clock held',
+];

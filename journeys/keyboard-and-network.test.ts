@@ -1,9 +1,11 @@
 /** The screens without a mouse, and what becomes of edits when the network or another person is. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { goTo, openBrowser, openPage } from './browser.ts';
+import { RETRY_MS } from '../web/keeping/keeper-parts.ts';
+import { goTo, openBrowser, openPage, type Width } from './browser.ts';
 import { grid, rowOf, savedRevision, untilAllSaved, untilSaved } from './hang-list.ts';
 import { type HouseServer, startHouseServer } from './house-server.ts';
+import { DEVICES, faultsInViews } from './views.ts';
 
 let server: HouseServer;
 let browser: Browser;
@@ -119,5 +121,91 @@ describe('when the server is not reached', () => {
     await untilSaved(page, SHOW, revision + 2);
     await page.unroute('**/api/events**');
     await other.context().close();
+  });
+});
+
+describe('how things stand, when the server does not answer', () => {
+  const RECORD = 'state:kestlemere';
+  const FOUND = '/house/found/11?house=kestlemere&show=vell';
+  const ofRecord = (url: URL): boolean => decodeURIComponent(url.pathname).endsWith(RECORD);
+  const form = (on: Page) => on.getByRole('form', { name: 'Set 11 as found' });
+  const notice = (on: Page) => on.getByText('how things stand was not recorded');
+
+  type Written = { readonly sets: { readonly '11': { readonly height?: string } } };
+
+  /** A page whose entries of the record do not arrive, and how often it sent them. */
+  const cutOff = async (width: Width) => {
+    const on = await openPage(browser, server.address, { width, selfCheck: 'never' });
+    await goTo(on, FOUND);
+    let sent = 0;
+    await on.route(ofRecord, (route) => {
+      if (route.request().method() !== 'PUT') return route.continue();
+      sent += 1;
+      return route.abort();
+    });
+    return { on, sent: () => sent };
+  };
+
+  const writeDown = async (on: Page, height: string): Promise<void> => {
+    await form(on).getByLabel('Height of the batten now').fill(height);
+    await form(on).getByLabel('Looked at by').fill('upper loader');
+    await form(on).getByRole('button', { name: 'Write it down', exact: true }).click();
+  };
+  const heightKept = async (on: Page): Promise<string | undefined> => {
+    const answer = await on.request.get(`/api/documents/${RECORD}`);
+    const { sets } = ((await answer.json()) as { readonly document: Written }).document;
+    return sets['11'].height;
+  };
+
+  it('sends nothing later by itself; a person says that it is still so', async () => {
+    const { on, sent } = await cutOff(1440);
+    const before = await savedRevision(on, RECORD);
+    await writeDown(on, '9 ft');
+    await notice(on).waitFor();
+    const word = on.getByRole('status').filter({ hasText: 'not recorded: the server did not' });
+    await word.waitFor();
+    // A plan would have been sent three times by now.
+    await new Promise((resolve) => setTimeout(resolve, RETRY_MS[0] + RETRY_MS[1] + 1000));
+    expect(sent()).toBe(1);
+    await on.unroute(ofRecord);
+    let again = 0;
+    on.on('request', (request) => {
+      if (request.method() === 'PUT' && ofRecord(new URL(request.url()))) again += 1;
+    });
+    // Nor is it sent after it is looked at anew, or where another entry is tried.
+    await goTo(on, FOUND);
+    await notice(on).waitFor();
+    await writeDown(on, '10 ft');
+    await form(on).getByText('after that one is sent or dropped').waitFor();
+    expect(again).toBe(0);
+    expect(await savedRevision(on, RECORD)).toBe(before);
+    await on.getByRole('button', { name: 'It is still so: send it' }).click();
+    await untilSaved(on, RECORD, before + 1);
+    expect(await heightKept(on)).toBe('9 ft');
+    await notice(on).waitFor({ state: 'detached' });
+    expect(again).toBe(1);
+    await on.context().close();
+  });
+
+  it('drops it at the word of a person, and shows what the server has', async () => {
+    const { on } = await cutOff(1440);
+    const before = await savedRevision(on, RECORD);
+    const height = form(on).getByLabel('Height of the batten now');
+    const shown = await height.inputValue();
+    await writeDown(on, '8 ft');
+    await on.getByRole('button', { name: 'Drop it; show what the server has' }).click();
+    await notice(on).waitFor({ state: 'detached' });
+    await on.unroute(ofRecord);
+    expect(await height.inputValue()).toBe(shown);
+    expect(await savedRevision(on, RECORD)).toBe(before);
+    await on.context().close();
+  });
+
+  it.each(DEVICES)('says so on every screen $device, in each light', async (device) => {
+    const { on } = await cutOff(device.opened);
+    await writeDown(on, '7 ft');
+    await notice(on).waitFor();
+    expect(await faultsInViews(on, device)).toEqual([]);
+    await on.context().close();
   });
 });

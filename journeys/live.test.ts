@@ -5,11 +5,12 @@
 import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { violationsOf } from './axe.ts';
 import { goTo, openBrowser, openPage } from './browser.ts';
 import { type HouseServer, startHouseServer } from './house-server.ts';
+import { DEVICES, faultsInViews } from './views.ts';
 
 const IN_SHOW = '?house=kestlemere&show=vell';
 const SET = `/set/11${IN_SHOW}`;
@@ -114,6 +115,86 @@ describe('two devices', () => {
   });
 });
 
+const withdrawing = (page: Page | Locator) => page.getByRole('button', { name: 'Withdraw …' });
+const whyBox = (page: Page | Locator) => page.getByRole('textbox', { name: 'Why it is withdrawn' });
+const SENT = 'Withdraw it';
+
+describe('what was wrong', () => {
+  it('is withdrawn with a reason, by keys alone, and stays to be read', async () => {
+    const [one, other] = [await device(), await device()];
+    await note(one).fill('Cable clamp loose on set 12.');
+    await one.getByRole('button', { name: 'Write the note' }).click();
+    const wrong = notes(other).getByRole('listitem').filter({ hasText: 'Cable clamp loose' });
+    await withdrawing(wrong).focus();
+    await other.keyboard.press('Enter');
+    expect(await whyBox(wrong).evaluate((box) => box === document.activeElement)).toBe(true);
+    // Nothing is withdrawn without a reason.
+    await other.keyboard.type('   ');
+    const send = wrong.getByRole('button', { name: SENT });
+    expect(await send.isDisabled()).toBe(true);
+    await other.keyboard.type('It was another set.');
+    await other.keyboard.press('Tab');
+    expect(await violationsOf(other)).toEqual([]);
+    await other.keyboard.press('Enter');
+    const words = /^Withdrawn by this machine, \d\d:\d\d:\d\d: It was another set\.$/;
+    await wrong.getByText(words).waitFor();
+    expect(await wrong.getByText(words).evaluate((it) => it === document.activeElement)).toBe(true);
+    expect(await withdrawing(wrong).count()).toBe(0);
+    // The other device hears of it; what was written is there to be read, struck.
+    await notes(one).getByText(words).waitFor();
+    expect(await one.locator('s', { hasText: 'Cable clamp loose on set 12.' }).count()).toBe(1);
+    for (const page of [one, other]) await page.context().close();
+  });
+
+  it('is withdrawn on the page of all notes too, and says so there', async () => {
+    const page = await device(server.address, `/notes${IN_SHOW}`);
+    await note(page).fill('Seen in the wrong house.');
+    await page.getByRole('button', { name: 'Write the note' }).click();
+    const wrong = page.getByRole('listitem').filter({ hasText: 'Seen in the wrong house.' });
+    await withdrawing(wrong).click();
+    await page.getByRole('button', { name: 'Leave it' }).click();
+    expect(await withdrawing(wrong).evaluate((it) => it === document.activeElement)).toBe(true);
+    await withdrawing(wrong).click();
+    await whyBox(wrong).fill('A rehearsal.');
+    await wrong.getByRole('button', { name: SENT }).click();
+    await wrong.getByText(/^Withdrawn by this machine, .*: A rehearsal\.$/).waitFor();
+    await page.getByText(/^Withdrawn by this machine, .*: It was another set\.$/).waitFor();
+    expect(await violationsOf(page)).toEqual([]);
+    await page.context().close();
+  });
+
+  it('voids a sign-off, with who withdrew it and why', async () => {
+    const page = await device();
+    await signing(page).click();
+    const signed = notes(page).getByRole('listitem').filter({ hasText: 'It stands' });
+    await withdrawing(signed).click();
+    await whyBox(page).fill('Read the card of another set.');
+    await page.getByRole('button', { name: SENT }).click();
+    await notes(page).getByText('Void: withdrawn by event').waitFor();
+    await notes(page)
+      .getByText(/^Withdrawn by .*: Read the card of another set\.$/)
+      .waitFor();
+    expect(await notes(page).getByText('It stands: nothing').count()).toBe(0);
+    expect(await violationsOf(page)).toEqual([]);
+    expect(faultsOf(page)).toEqual([]);
+    await page.context().close();
+  });
+
+  it.each(DEVICES)('is legible $device, in each light, form and words', async (way) => {
+    const page = await openPage(browser, server.address, { width: way.opened });
+    await goTo(page, SET);
+    await untilLive(page);
+    await note(page).fill('Left open.');
+    await page.getByRole('button', { name: 'Write the note' }).click();
+    await withdrawing(notes(page).getByRole('listitem').filter({ hasText: 'Left open.' }))
+      .first()
+      .click();
+    await whyBox(page).fill('x'.repeat(60));
+    expect(await faultsInViews(page, way)).toEqual([]);
+    await page.context().close();
+  });
+});
+
 /** The processes in which this browser draws its pages. */
 const renderers = async (): Promise<readonly number[]> => {
   const protocol = await browser.newBrowserCDPSession();
@@ -151,9 +232,14 @@ describe('a device that slept', () => {
 describe('a server that is started anew', () => {
   it('is offline meanwhile: nothing is signed, a note waits until a person sends it', async () => {
     const page = await device();
+    await withdrawing(page).first().click();
+    await whyBox(page).fill('Not now.');
+    expect(await page.getByRole('button', { name: SENT }).isDisabled()).toBe(false);
     await server.halt();
     await expect.poll(() => said(page)).toMatch(/^offline since \d\d:\d\d:\d\d$/);
     expect(await signing(page).isDisabled()).toBe(true);
+    expect(await page.getByRole('button', { name: SENT }).isDisabled()).toBe(true);
+    await page.getByText('Not live: nothing can be withdrawn now.').waitFor();
     await note(page).fill('Written while the server was away.');
     await page.getByRole('button', { name: 'Write; it waits on this device' }).click();
     await notes(page).getByText('not yet sent: waits on this device').waitFor();

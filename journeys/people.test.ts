@@ -2,12 +2,17 @@
  * A house gets an owner, who lets a second person in on a device of their own; what is not of that
  * person's role is refused; and what they may is taken away at once.
  */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { violationsOf } from './axe.ts';
 import { goTo, openBrowser, openPage } from './browser.ts';
 import { massCell, openItems, savedRevision, typeInto, untilSaved } from './hang-list.ts';
 import { type HouseServer, startHouseServer } from './house-server.ts';
+import { resized } from './views.ts';
 
 const OWNER = { name: 'Ada Frost', passphrase: 'seven lanterns over the weir' };
 const HAND = { name: 'Cyra Bell', passphrase: 'a colder morning by the mill' };
@@ -18,6 +23,9 @@ const STALE = {
   body: JSON.stringify({ refusals: [{ code: 'ACC-007', path: '', found: '', accepted: '' }] }),
 };
 
+const SET = '/set/11?house=kestlemere&show=vell';
+
+let folder: string;
 let server: HouseServer;
 let browser: Browser;
 let owner: Page;
@@ -25,13 +33,18 @@ let hand: Page;
 let link = '';
 
 beforeAll(async () => {
-  [server, browser] = await Promise.all([startHouseServer(), openBrowser()]);
+  folder = mkdtempSync(join(tmpdir(), 'counterpoise-people-'));
+  [server, browser] = await Promise.all([
+    startHouseServer({ COUNTERPOISE_DATA: folder }),
+    openBrowser(),
+  ]);
   owner = await openPage(browser, server.address, { selfCheck: 'never' });
   hand = await openPage(browser, server.address, { selfCheck: 'never', width: 390, light: 'dim' });
 });
 afterAll(async () => {
   await browser?.close();
   await server?.stop();
+  rmSync(folder, { recursive: true, force: true });
 });
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
@@ -41,6 +54,28 @@ const signedIn = async (page: Page, { name, passphrase }: typeof OWNER): Promise
   await page.getByLabel('Your passphrase').fill(passphrase);
   await page.getByRole('button', { name: 'Sign in', exact: true }).click();
   await page.getByRole('link', { name: /^Signed in as/ }).waitFor();
+};
+
+const nameOn = (page: Page) => page.getByLabel('What hangs on set 11');
+
+const rename = async (page: Page, name: string): Promise<void> => {
+  await nameOn(page).fill(name);
+  await page.keyboard.press('Enter');
+};
+
+const savedBy = async (revision: number): Promise<string | undefined> => {
+  const answer = await owner.request.get('/api/documents/show:vell/revisions');
+  const { revisions } = (await answer.json()) as {
+    readonly revisions: readonly { readonly revision: number; readonly savedBy: string }[];
+  };
+  return revisions.find((each) => each.revision === revision)?.savedBy;
+};
+
+/** As if so many seconds had passed since anybody gave a secret; the server looks each time. */
+const signedInAges = (seconds: number): void => {
+  const database = new DatabaseSync(join(folder, 'demo.sqlite'));
+  database.prepare('UPDATE session SET proved_at_ms = proved_at_ms - ?').run(seconds * 1000);
+  database.close();
 };
 
 const status = async (page: Page, method: string, path: string, data?: object): Promise<number> =>
@@ -153,9 +188,73 @@ describe('people', () => {
     await hand.getByRole('link', { name: /^Signed in as/ }).waitFor();
   });
 
+  it('two people see each other’s edits, each saved under the own name', async () => {
+    for (const page of [owner, hand]) await goTo(page, SET);
+    const before = await savedRevision(owner, 'show:vell');
+    await rename(owner, 'Clock tower, by the owner');
+    await expect.poll(() => nameOn(hand).inputValue()).toBe('Clock tower, by the owner');
+    await rename(hand, 'Clock tower, by the hand');
+    await expect.poll(() => nameOn(owner).inputValue()).toBe('Clock tower, by the hand');
+    expect(await savedBy(before + 1)).toBe(OWNER.name);
+    expect(await savedBy(before + 2)).toBe(HAND.name);
+    // Each device says by whom the other's is, as its history does.
+    await goTo(hand, '/documents/show%3Avell?house=kestlemere&show=vell');
+    await hand.getByText(OWNER.name).first().waitFor();
+    // A planner signs nothing and withdraws nothing.
+    await goTo(hand, SET);
+    await hand.getByRole('button', { name: 'Sign the balance card as shown' }).click();
+    await hand.getByText('Not recorded (LIV-001)').waitFor();
+  });
+
+  it('a sign-off asks who is there, where nobody has said so in the last minute', async () => {
+    await owner.goto('/people/devices');
+    await owner.getByLabel('A new PIN').fill('806152');
+    await press(owner, 'Set the PIN');
+    await owner.getByText('You have a PIN on this device.').waitFor();
+    await goTo(owner, SET);
+    signedInAges(61);
+    const sign = owner.getByRole('button', { name: 'Sign the balance card as shown' });
+    await sign.click();
+    await owner.getByText(`the PIN or passphrase of ${OWNER.name}`).waitFor();
+    expect(await owner.getByText('It stands: nothing').count()).toBe(0);
+    for (const width of [1440, 390] as const) {
+      await resized(owner, width);
+      expect(await violationsOf(owner)).toEqual([]);
+    }
+    await resized(owner, 1440);
+    const pin = owner.getByLabel('Your passphrase or PIN');
+    await pin.fill('111222');
+    await press(owner, 'Go on');
+    await owner.getByRole('alert').getByText('does not go together').waitFor();
+    await pin.fill('806152');
+    await pin.press('Enter');
+    await owner.getByText('It is you.').waitFor();
+    // The PIN signs nothing: the person looks once more and signs.
+    expect(await owner.getByText('It stands: nothing').count()).toBe(0);
+    await sign.click();
+    await owner.getByText(`Signed by ${OWNER.name} (own)`).waitFor();
+    await owner.getByText('It stands: nothing').waitFor();
+  });
+
+  it('so does withdrawing one', async () => {
+    signedInAges(61);
+    await owner.getByRole('button', { name: 'Withdraw …' }).click();
+    await owner.getByLabel('Why it is withdrawn').fill('Read too soon.');
+    await press(owner, 'Withdraw it');
+    await owner.getByText('To withdraw is a person’s word').waitFor();
+    expect(await violationsOf(owner)).toEqual([]);
+    await owner.getByLabel('Your passphrase or PIN').fill(OWNER.passphrase);
+    await press(owner, 'Go on');
+    await owner.getByText('It is you.').waitFor();
+    await press(owner, 'Withdraw it');
+    await owner.getByText(/^Withdrawn by Ada Frost, .*: Read too soon\.$/).waitFor();
+  });
+
   it('signing a person out everywhere, and taking them out, holds at once', async () => {
     expect(await status(hand, 'GET', '/api/documents')).toBe(200);
+    await owner.goto('/people');
     const person = owner.getByRole('article', { name: HAND.name });
+    await person.getByRole('button', { name: /Role, devices/ }).click();
     await press(owner, `Sign ${HAND.name} out everywhere`);
     await owner.getByText('All those devices are signed out.').waitFor();
     expect(await status(hand, 'GET', '/api/documents')).toBe(401);

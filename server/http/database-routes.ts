@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { blankHouse, blankShow, writeDocument } from '#documents';
+import { BLANK_IDS } from '../database-of.ts';
 import type { FirstDocument } from '../databases.ts';
 import type { AppParts } from './app-parts.ts';
 import { problem } from './problems.ts';
@@ -61,7 +62,7 @@ const blankDocuments = (wanted: NewHouse): readonly FirstDocument[] => {
   const house = blankHouse({ id: 'house', ...wanted });
   const show = blankShow({ id: 'first-show', name: 'First show', house: 'house' });
   return [
-    { id: 'house:house', kind: 'house', text: writeDocument(house) },
-    { id: 'show:first-show', kind: 'show', text: writeDocument(show) },
+    { id: BLANK_IDS.house, kind: 'house', text: writeDocument(house) },
+    { id: BLANK_IDS.show, kind: 'show', text: writeDocument(show) },
   ];
 };

@@ -1,6 +1,6 @@
 import { connect } from 'node:net';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { type Command, type EventOf, memoryLog, recordEvents } from '#events';
+import { type Command, memoryLog, recordEvents } from '#events';
 import { NOW_MS, openStage } from './live-routes-stage.ts';
 
 let stage: Awaited<ReturnType<typeof openStage>>;
@@ -305,7 +305,7 @@ describe('another record', () => {
 });
 
 describe('what was said', () => {
-  it('of a target: notes but the withdrawn, sign-offs with whether they stand', async () => {
+  it('of a target: notes and what withdrew them, sign-offs with whether they stand', async () => {
     await post(note('command-1'));
     await post(note('command-2', { payload: { text: 'mistaken', writtenMs: null } }));
     const [, wrong] = stage.log.after(0, 2);
@@ -318,7 +318,15 @@ describe('what was said', () => {
     );
     expect((await post(signing('command-4', { seen: 3 }))).status).toBe(200);
     const { body } = await ask('/api/said?target=set%3A11');
-    expect(body.notes.map(({ seq }: EventOf<'note written'>) => seq)).toEqual([1]);
+    expect(body.notes).toMatchObject([
+      {
+        event: { seq: 2, payload: { text: 'mistaken' } },
+        withdrawal: { seq: 3, payload: { why: 'wrong set' } },
+        seen: 4,
+      },
+      { event: { seq: 1 }, withdrawal: null },
+    ]);
+    expect(body.maySign).toBe(true);
     expect(body.signed).toMatchObject([{ event: { seq: 4 }, standing: { stands: true } }]);
     expect(body.seen).toBe(4);
     const payload = { document: 'show:vell', kind: 'show', revision: 2 } as const;
@@ -346,7 +354,10 @@ describe('what was said', () => {
       await post(note(id, { target }));
     }
     const { body } = await ask('/api/said');
-    expect(body.notes.map(({ target }: { target: string }) => target)).toEqual(['house', 'set:11']);
+    expect(body.notes).toMatchObject([
+      { event: { target: 'house' }, seen: 2 },
+      { event: { target: 'set:11' }, seen: 1 },
+    ]);
     expect(body.isAll).toBe(true);
   });
 });

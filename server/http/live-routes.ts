@@ -14,6 +14,7 @@ import {
   newestNotes,
   openHub,
   type RecordInHand,
+  type Said,
   type Sender,
   saidOn,
   takeCommand,
@@ -195,12 +196,21 @@ const saidRoute = (app: FastifyInstance, parts: LiveParts): void => {
     const { log } = parts.record();
     reply.header('cache-control', 'no-store');
     const said = target === undefined ? newestNotes(log) : saidOn(log, target);
-    const speakers = [...said.notes, ...said.signed.map(({ event }) => event)].map(({ by }) => by);
-    const ids = [...new Set(speakers)].filter((by) => by !== null);
+    const ids = [...new Set(speakersOf(said))].filter((by) => by !== null);
     const names = Object.fromEntries(ids.map((id) => [id, parts.nameOf(id) ?? id]));
-    return { ...said, names, role: parts.senderOf(request).role, signOffs: parts.signOffs() };
+    const { role, maySign } = parts.senderOf(request);
+    return { ...said, names, role, maySign, signOffs: parts.signOffs() };
   });
 };
+
+/** Who wrote, signed and withdrew. */
+const speakersOf = ({ notes, signed }: Said): readonly (string | null)[] => [
+  ...notes.flatMap(({ event, withdrawal }) => [event.by, withdrawal?.by ?? null]),
+  ...signed.flatMap(({ event, standing }) => [
+    event.by,
+    standing.stands ? null : standing.event.by,
+  ]),
+];
 
 const FAULT_TYPES = {
   diskFull: 'disk-full',

@@ -178,7 +178,13 @@ export const SHAPES: Readonly<Record<string, z.ZodType>> = {
   StoredAnswer: z.union([CommandAnswer, CommandRefused]),
   Events: z.object({ events: z.array(Event), heartbeat: Heartbeat }),
   Said: z.object({
-    notes: z.array(Event),
+    notes: z.array(
+      z.object({
+        event: Event,
+        withdrawal: Event.nullable().describe('What took it back, and why.'),
+        seen: seq.describe('The last event on its target, for a command that withdraws it.'),
+      }),
+    ),
     signed: z.array(z.object({ event: Event, standing: z.looseObject({ stands: z.boolean() }) })),
     seen: seq.nullable(),
     isAll: z.boolean(),

@@ -1,10 +1,12 @@
 /** Notes as they were recorded, above them what waits on this device. */
+import { useId } from 'react';
 import type { Pending } from '#events';
 import { message } from '#texts';
 import { useTell, useVoice } from '../language/use-tell.ts';
 import { sayServerTime } from './say-standing.ts';
-import type { SaidHere } from './server.ts';
+import type { SaidHere, SaidNote } from './server.ts';
 import { live, useLive } from './use-live.ts';
+import { Withdraw } from './withdraw.tsx';
 
 type Tell = ReturnType<typeof useTell>;
 
@@ -61,6 +63,33 @@ const Unsent = ({ pending }: { readonly pending: Pending }) => {
 /** A note that came this much later than it was written says both times. */
 const LATE_MS = 60_000;
 
+const Recorded = ({ note, said }: { readonly note: SaidNote; readonly said: SaidHere }) => {
+  const tell = useTell();
+  const voice = useVoice();
+  const id = useId();
+  const when = (ms: number): string => sayServerTime(ms, Date.now(), voice);
+  const { event, withdrawal, seen } = note;
+  const { target, payload, by, atMs } = event;
+  return (
+    <li>
+      <p id={id}>{withdrawal === null ? payload.text : <s>{payload.text}</s>}</p>
+      <span className="said-by">
+        {tell('{target}, by {by}, {when}', {
+          target: sayTarget(target, tell),
+          by: by === null ? tell('this machine') : (said.names[by] ?? by),
+          when: when(atMs),
+        })}
+        {payload.writtenMs !== null && atMs - payload.writtenMs > LATE_MS
+          ? tell('; written {when} by the clock of its device', {
+              when: when(payload.writtenMs),
+            })
+          : ''}
+      </span>
+      <Withdraw event={event} withdrawal={withdrawal} seen={seen} said={said} about={id} />
+    </li>
+  );
+};
+
 type ListProps = {
   readonly said: SaidHere | null;
   readonly unsent: readonly Pending[];
@@ -69,8 +98,6 @@ type ListProps = {
 
 export const NoteList = ({ said, unsent, hasFailed }: ListProps) => {
   const tell = useTell();
-  const voice = useVoice();
-  const when = (ms: number): string => sayServerTime(ms, Date.now(), voice);
   return (
     <>
       {hasFailed ? (
@@ -80,22 +107,8 @@ export const NoteList = ({ said, unsent, hasFailed }: ListProps) => {
         {unsent.map((pending) => (
           <Unsent key={pending.command.commandId} pending={pending} />
         ))}
-        {(said?.notes ?? []).map(({ seq, target, payload, by, atMs }) => (
-          <li key={seq}>
-            <p>{payload.text}</p>
-            <span className="said-by">
-              {tell('{target}, by {by}, {when}', {
-                target: sayTarget(target, tell),
-                by: by === null ? tell('this machine') : (said?.names[by] ?? by),
-                when: when(atMs),
-              })}
-              {payload.writtenMs !== null && atMs - payload.writtenMs > LATE_MS
-                ? tell('; written {when} by the clock of its device', {
-                    when: when(payload.writtenMs),
-                  })
-                : ''}
-            </span>
-          </li>
+        {said?.notes.map((note) => (
+          <Recorded key={note.event.seq} note={note} said={said} />
         ))}
       </ul>
       {said !== null && said.notes.length === 0 && unsent.length === 0 ? (

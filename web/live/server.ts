@@ -18,15 +18,25 @@ export type Sent =
 
 export type Asked = CommandAnswer | 'notThere' | 'unheard';
 
+export type SaidNote = {
+  readonly event: EventOf<'note written'>;
+  /** What took it back; null where it holds. */
+  readonly withdrawal: EventOf<'withdrawn'> | null;
+  /** What has happened on its target last. */
+  readonly seen: number;
+};
+
 export type SaidHere = {
-  readonly notes: readonly EventOf<'note written'>[];
+  readonly notes: readonly SaidNote[];
   readonly signed: readonly { readonly event: EventOf<'signed'>; readonly standing: Standing }[];
   readonly seen: number | null;
   readonly isAll: boolean;
-  /** Of the persons who wrote and signed, by id. */
+  /** Of the persons who wrote, signed and withdrew, by id. */
   readonly names: Readonly<Record<string, string>>;
   /** Of who asks. */
   readonly role: string;
+  /** Signs and withdraws, by the role; a sign-off may be off all the same. */
+  readonly maySign: boolean;
   readonly signOffs: boolean;
 };
 

@@ -2,16 +2,18 @@
  * A sign-off of the balance card of a set, as it stands on this screen: what was shown goes in as
  * its hash, with the last event that it rests on. It is never queued, and void by rule.
  */
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { sha256OfValue } from '#events';
 import { sheetOf } from '#sheets';
 import { keeper } from '../keeping/use-keeper.ts';
-import { useTell, useVoice } from '../language/use-tell.ts';
+import { useTell } from '../language/use-tell.ts';
+import { Proof } from '../people/proof.tsx';
+import { useSession } from '../people/session.ts';
 import { useWork, type Work } from '../reckoning/use-work.ts';
 import { SAID_ABOVE } from '../self-check/screens.ts';
-import { useOutcomeWords } from './note-form.tsx';
-import { sayServerTime } from './say-standing.ts';
 import type { SaidHere } from './server.ts';
+import { SignedList } from './signed-list.tsx';
+import { useGiven } from './use-given.ts';
 import { live, useLive } from './use-live.ts';
 
 /** Without the time of printing and who prints: the same figures have the same hash. */
@@ -50,37 +52,52 @@ type SignProps = {
   readonly said: SaidHere | null;
 };
 
-export const SignPart = ({ set, target, said }: SignProps) => {
+/** The sign-off as it may be given now; null where what is shown is not what the server has. */
+const signOffOf = (work: Work, { set, said }: SignProps, basis: number) => {
+  const shown = shownHash(work, set);
+  if (shown === null || said === null || !isAsOnServer(work)) return null;
+  return {
+    statement: `I have read the balance card of set ${set} as it was shown`,
+    shown,
+    basis,
+    restsOn: documentsOf(work).map(({ id }) => `document:${id}`),
+    role: said.role,
+    second: null,
+  };
+};
+
+export const SignPart = (props: SignProps) => {
+  const { target, said } = props;
   const tell = useTell();
-  const say = useOutcomeWords();
   const work = useWork();
-  const { standing, seq, outbox, outcomes } = useLive();
-  const [given, setGiven] = useState<string | null>(null);
-  const [why, setWhy] = useState<string | null>(null);
-  const pending = outbox.find(({ command }) => command.commandId === given);
-  const outcome = given === null ? undefined : outcomes[given];
-  const mayRead = said !== null && said.seen !== null;
+  const { standing, seq } = useLive();
+  const given = useGiven();
+  /** What is said before anything is given. */
+  const [before, setBefore] = useState('');
+  const signer = useRef<HTMLButtonElement>(null);
+  const seen = said?.seen ?? null;
   const sign = (): void => {
-    const shown = shownHash(work, set);
-    if (shown === null || said === null || said.seen === null || !isAsOnServer(work)) {
-      setWhy(
+    const payload = signOffOf(work, props, seq);
+    if (payload === null || seen === null) {
+      given.forget();
+      setBefore(
         tell('Not signed: what is shown is not saved yet, or is being read anew. Look again.'),
       );
       return;
     }
-    setWhy(null);
-    const payload = {
-      statement: `I have read the balance card of set ${set} as it was shown`,
-      shown,
-      basis: seq,
-      restsOn: documentsOf(work).map(({ id }) => `document:${id}`),
-      role: said.role,
-      second: null,
-    };
-    setGiven(live.give({ kind: 'signed', target, payload, seen: said.seen }));
+    setBefore('');
+    given.give({ kind: 'signed', target, payload, seen });
+  };
+  const leave = (): void => {
+    given.forget();
+    signer.current?.focus();
+  };
+  const proved = (): void => {
+    leave();
+    setBefore(tell('It is you. Look at the figures once more, then sign within a minute.'));
   };
   const isOff = said !== null && !said.signOffs;
-  const isReady = standing.is === 'live' && mayRead && !isOff && pending === undefined;
+  const isReady = standing.is === 'live' && seen !== null && !isOff && !given.isPending;
   return (
     <>
       <p>
@@ -90,61 +107,36 @@ export const SignPart = ({ set, target, said }: SignProps) => {
         )}
       </p>
       <p className="buttons">
-        <button type="button" disabled={!isReady} onClick={sign}>
+        <button ref={signer} type="button" disabled={!isReady} onClick={sign}>
           {tell('Sign the balance card as shown')}
         </button>
         <span role="status">
           {standing.is === 'live' ? '' : tell('Not live: nothing can be signed now.')}
           {isOff ? tell('Sign-offs are off: the server is reached without HTTPS.') : ''}
-          {pending === undefined ? '' : pending.way === 'asking' ? tell('Unknown: checking') : ''}
-          {pending?.way === 'sending' ? tell('Sending') : ''}
-          {why ?? ''}
-          {outcome === undefined || why !== null ? '' : say(outcome)}
+          {before}
+          {given.wantsProof ? '' : given.words}
         </span>
       </p>
+      {given.wantsProof ? <SignProof onProved={proved} onLeave={leave} /> : null}
       <SignedList said={said} />
     </>
   );
 };
 
-const SignedList = ({ said }: { readonly said: SaidHere | null }) => {
+type SignProofProps = { readonly onProved: () => void; readonly onLeave: () => void };
+
+/** On a device of several people it says whose it asks for. */
+const SignProof = (ends: SignProofProps) => {
   const tell = useTell();
-  const voice = useVoice();
-  const when = (ms: number): string => sayServerTime(ms, Date.now(), voice);
+  const session = useSession();
   return (
-    <ul>
-      {(said?.signed ?? []).map(({ event, standing }) => (
-        <li key={event.seq}>
-          {event.by === null
-            ? tell('Signed at this machine, {when}, event {seq}: {statement}', {
-                when: when(event.atMs),
-                seq: event.seq,
-                statement: event.payload.statement,
-              })
-            : tell('Signed by {by} ({role}), {when}, event {seq}: {statement}', {
-                by: said?.names[event.by] ?? event.by,
-                role: event.payload.role,
-                when: when(event.atMs),
-                seq: event.seq,
-                statement: event.payload.statement,
-              })}
-          {standing.stands ? (
-            <p>{tell('It stands: nothing that it rests on has changed.')}</p>
-          ) : (
-            <p className="void">
-              {standing.because === 'withdrawn'
-                ? tell('Void: withdrawn by event {seq}, {when}.', {
-                    seq: standing.event.seq,
-                    when: when(standing.event.atMs),
-                  })
-                : tell('Void: what it rests on has changed since, event {seq}, {when}.', {
-                    seq: standing.event.seq,
-                    when: when(standing.event.atMs),
-                  })}
-            </p>
-          )}
-        </li>
-      ))}
-    </ul>
+    <Proof
+      why={tell(
+        'Not signed yet. This device is signed in as {name}, and a sign-off needs the PIN or ' +
+          'passphrase of {name} within the last minute. Somebody else signs in first.',
+        { name: session?.name ?? '' },
+      )}
+      {...ends}
+    />
   );
 };

@@ -1,8 +1,9 @@
 /** One thing done on these screens: what it says, and the passphrase or PIN where it is asked. */
-import { type FormEvent, type ReactNode, useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { useTell, useVoice } from '../language/use-tell.ts';
-import { type Answer, askPeople } from './ask-people.ts';
-import { Field, Said } from './field.tsx';
+import type { Answer } from './ask-people.ts';
+import { Said } from './field.tsx';
+import { Proof } from './proof.tsx';
 import { askSession } from './session.ts';
 import { againstWords } from './words.ts';
 
@@ -48,47 +49,10 @@ export const useAct = (): Act => {
       <Said {...said} />
     ) : (
       <Proof
+        why={tell('You signed in a while ago. This asks for your passphrase or PIN once more.')}
         onProved={() => void act(waiting.work, waiting.done)}
         onLeave={() => setWaiting(null)}
       />
     );
   return { isBusy, act, said: shown };
-};
-
-type ProofProps = { readonly onProved: () => void; readonly onLeave: () => void };
-
-/** A device may lie about unattended, so what lets others in asks again who is there. */
-const Proof = ({ onProved, onLeave }: ProofProps) => {
-  const tell = useTell();
-  const voice = useVoice();
-  const [secret, setSecret] = useState('');
-  const [words, setWords] = useState('');
-  const prove = async (event: FormEvent): Promise<void> => {
-    event.preventDefault();
-    // Nothing but figures is a PIN: no passphrase is taken that has so few different signs.
-    const asked = /^\d{6,12}$/.test(secret) ? { pin: secret } : { passphrase: secret };
-    const answer = await askPeople('POST', '/api/session/proof', asked);
-    if (answer.ok) onProved();
-    else setWords(againstWords(answer.against, voice));
-  };
-  return (
-    <form className="people-form proof" onSubmit={(event) => void prove(event)}>
-      <p>{tell('You signed in a while ago. This asks for your passphrase or PIN once more.')}</p>
-      <Field
-        label={tell('Your passphrase or PIN')}
-        type="password"
-        autoComplete="current-password"
-        max={200}
-        value={secret}
-        onChange={setSecret}
-      />
-      <Said words={words} isBad />
-      <p className="buttons">
-        <button type="submit">{tell('Go on')}</button>
-        <button type="button" onClick={onLeave}>
-          {tell('Leave it')}
-        </button>
-      </p>
-    </form>
-  );
 };

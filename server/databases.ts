@@ -64,7 +64,7 @@ export const openDatabases = (
       record = opened;
       auth = openPeople(record, now, peopleParts);
       name = wanted;
-      writeFileSync(join(folder, NOTE), `${wanted}\n`);
+      noteInHand(folder, wanted);
     },
     hasHouse: () => existsSync(fileOf('house')),
     close: () => record.close(),
@@ -76,6 +76,14 @@ export const nameInHand = (folder: string): DatabaseName => {
   const file = join(folder, NOTE);
   return existsSync(file) && readFileSync(file, 'utf8').trim() === 'house' ? 'house' : 'demo';
 };
+
+/** Whether a folder has anything of a house or of the demo, so that one of them is in hand. */
+export const hasDatabase = (folder: string): boolean =>
+  [NOTE, 'demo.sqlite', 'house.sqlite'].some((each) => existsSync(join(folder, each)));
+
+/** What the next start opens. */
+export const noteInHand = (folder: string, name: DatabaseName): void =>
+  writeFileSync(join(folder, NOTE), `${name}\n`);
 
 const NOTE = 'in-hand';
 
@@ -99,6 +107,9 @@ const openWith = (file: string, first: readonly FirstDocument[], now: () => Date
   return record;
 };
 
+/** By whom and why the first documents are; no person writes so, for a backup is told by it. */
+export const FIRST_LOADED = { savedBy: 'Counterpoise', why: 'first loaded' } as const;
+
 const loadFirst = (
   store: DocumentStore,
   first: readonly FirstDocument[],
@@ -112,8 +123,7 @@ const loadFirst = (
       ...document,
       expectedRevision: 0,
       savedAt: now().toISOString(),
-      savedBy: 'Counterpoise',
-      why: 'first loaded',
+      ...FIRST_LOADED,
       remark: '',
     });
   }

@@ -6,6 +6,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   writeFileSync,
 } from 'node:fs';
@@ -14,12 +15,15 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { receiveCommand } from '#events';
+import { openDatabases } from './databases.ts';
 import { type HouseRecord, lastBackupAt, openHouseRecord } from './log/index.ts';
 import { run } from './record.ts';
 
 let folder: string;
 let data: string;
 let file: string;
+
+const DEMO = [{ id: 'house:kestlemere', kind: 'house', text: '{}' }] as const;
 
 const open = (): HouseRecord => openHouseRecord(file, { nowMs: Date.now, newId: randomUUID });
 
@@ -169,6 +173,67 @@ describe('backup and restore', () => {
     expect(take(record, 8).ok).toBe(true);
     record.close();
     expect(await said('verify')).toMatchObject({ code: 0 });
+  });
+
+  it('puts a house where it belongs, in a new folder or beside the demo in hand', async () => {
+    await said('backup', join(folder, 'backups'));
+    const backup = backupFile();
+    data = join(folder, 'new');
+    expect(await said('restore', backup)).toMatchObject({ code: 0 });
+    expect(readdirSync(data)).not.toContain('demo.sqlite');
+    // The next start opens it, and so do the commands that say no name.
+    expect(readFileSync(join(data, 'in-hand'), 'utf8')).toBe('house\n');
+    expect(await said('verify')).toMatchObject({ code: 0 });
+    const opened = openDatabases(data, DEMO, () => new Date());
+    expect(opened.inHand()).toBe('house');
+    expect(opened.record().identity().isRecord).toBe(false);
+    opened.close();
+    data = join(folder, 'beside');
+    openDatabases(data, DEMO, () => new Date()).close();
+    const { code, out } = await said('restore', backup);
+    expect(code).toBe(0);
+    expect(out).toContain('house.sqlite is restored');
+    expect(out).toContain('The demo is in hand: take the house in hand');
+    expect(existsSync(join(data, 'in-hand'))).toBe(false);
+  });
+
+  it('knows the demo from a house whatever the backup is called', async () => {
+    data = join(folder, 'demo');
+    openDatabases(data, DEMO, () => new Date()).close();
+    await said('backup', join(folder, 'backups'));
+    const backup = join(folder, 'house-of-last-night.sqlite');
+    copyFileSync(backupFile(), backup);
+    data = join(folder, 'new');
+    const { code, err } = await said('restore', backup, '--database', 'house');
+    expect(code).toBe(2);
+    expect(err).toContain('is a backup of the demo, not of the house; nothing was changed');
+    expect(existsSync(data)).toBe(false);
+    expect(await said('restore', backup, '--database', 'demo')).toMatchObject({ code: 0 });
+    expect(readdirSync(data)).toContain('demo.sqlite');
+  });
+
+  it('knows a house by its blank documents, and what people brought into it', async () => {
+    data = join(folder, 'own');
+    const databases = openDatabases(data, DEMO, () => new Date());
+    databases.take('house', [
+      { id: 'house:house', kind: 'house', text: '{}' },
+      { id: 'show:first-show', kind: 'show', text: '{}' },
+    ]);
+    databases.store().save({
+      ...{ id: 'house:kestlemere', kind: 'house', text: '{}', expectedRevision: 0 },
+      ...{ savedAt: '2026-11-28', savedBy: 'TD', why: 'brought in', remark: '' },
+    });
+    databases.close();
+    // As a house that was once put in the place of the demo has them, by the program itself.
+    renameSync(join(data, 'house.sqlite'), join(data, 'demo.sqlite'));
+    rmSync(join(data, 'house.sqlite.witness'));
+    rmSync(join(data, 'in-hand'));
+    openDatabases(data, [{ ...DEMO[0], id: 'house:skelderwick' }], () => new Date()).close();
+    await said('backup', join(folder, 'backups'));
+    const { code, err } = await said('restore', backupFile(), '--database', 'demo');
+    expect(code).toBe(2);
+    expect(err).toContain('is a backup of the house, not of the demo');
+    expect(await said('restore', backupFile())).toMatchObject({ code: 0 });
   });
 
   it('restores nothing while the server has the database open', async () => {

@@ -5,7 +5,8 @@
 import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
 import { Command, CommanderError, Option } from 'commander';
-import { nameInHand } from './databases.ts';
+import { databaseOf } from './database-of.ts';
+import { type DatabaseName, hasDatabase, nameInHand, noteInHand } from './databases.ts';
 import {
   backUp,
   bringInAlone,
@@ -37,7 +38,7 @@ export const run = async (args: readonly string[], said: Said): Promise<Code> =>
   }
 };
 
-type Where = { readonly data: string; readonly database?: 'house' | 'demo' };
+type Where = { readonly data: string; readonly database?: DatabaseName };
 
 const fileOf = ({ data, database = nameInHand(data) }: Where): string =>
   join(data, `${database}.sqlite`);
@@ -55,10 +56,10 @@ const buildProgram = (said: Said, ended: (code: Code) => void): Command => {
     command
       .addOption(new Option('--data <folder>', 'where the databases are').default(DATA))
       .addOption(
-        new Option('--database <name>', 'which; without it the one in hand').choices([
-          'house',
-          'demo',
-        ]),
+        new Option(
+          '--database <name>',
+          'which; without it the one in hand, and of a restore the one that the backup is of',
+        ).choices(['house', 'demo']),
       )
       .exitOverride()
       .configureOutput({ writeOut: said.out, writeErr: said.err });
@@ -106,12 +107,7 @@ const addWriting = (program: Command, said: Said): void => {
     .description('puts a backup in place, read only. Stop the server first')
     .argument('<backup>', 'a file that backup made')
     .action((backup: string, where: Where) => {
-      const file = fileOf(where);
-      const { head } = restore(backup, file, new Date());
-      said.out(
-        `${file} is restored: ${head.seq} events, read only. What was there is kept beside it.\n` +
-          'Start the server and look. If it is to be the record: npm run make-record -- --help\n',
-      );
+      said.out(restored(backup, where));
     });
   program
     .command('make-record')
@@ -121,6 +117,31 @@ const addWriting = (program: Command, said: Said): void => {
     .action(({ by, why, ...where }: Where & { readonly by: string; readonly why: string }) => {
       said.out(`${madeRecord(fileOf(where), by, why)}\n`);
     });
+};
+
+/** A house is never put in the place of the demo, nor the demo over a house. */
+const restored = (backup: string, { data, database: wanted }: Where): string => {
+  const database = databaseOf(backup);
+  if (wanted !== undefined && wanted !== database) {
+    throw new NotOpened(
+      `${backup} is a backup of the ${database}, not of the ${wanted}; nothing was changed. ` +
+        'Leave --database out.',
+    );
+  }
+  const file = fileOf({ data, database });
+  const isFirst = !hasDatabase(data);
+  const { head } = restore(backup, file, new Date());
+  // A folder that is new would open with the demo, and not with what was just put there.
+  if (isFirst) noteInHand(data, database);
+  const inHand = nameInHand(data);
+  return (
+    `${file} is restored: ${head.seq} events, read only. What was there is kept beside it.\n` +
+    (inHand === database
+      ? ''
+      : `The ${inHand} is in hand: take the ${database} in hand on the page House, and give ` +
+        `--database ${database} with these commands.\n`) +
+    'Start the server and look. If it is to be the record: npm run make-record -- --help\n'
+  );
 };
 
 const madeRecord = (file: string, saidBy: string, why: string): string => {

@@ -13,6 +13,7 @@ const SOURCES = [
   'languages',
   'documents',
   'events',
+  'call',
   'drawings',
   'sheets',
   'exchange',

@@ -7,7 +7,7 @@
  */
 import { unreachable } from '#outcome';
 import type { Command, CommandAnswer } from './command.ts';
-import { RESTS_ON_STATE } from './rests-on-state.ts';
+import { mayWait as kindMayWait } from './rests-on-state.ts';
 
 /**
  * `held`: written while the house was not heard, or by a page that is gone; a person looks at it
@@ -85,7 +85,7 @@ export const WAITING_MAX = 200;
 export const STATE_HOLDS_MS = 15_000;
 const AGAIN_MS = [500, 1000, 2000, 4000, 10_000] as const;
 
-const mayWait = ({ kind }: Command): boolean => !RESTS_ON_STATE[kind];
+const mayWait = ({ kind }: Command): boolean => kindMayWait(kind);
 
 export const outboxStep = (outbox: Outbox, input: OutboxInput): OutboxStep => {
   switch (input.kind) {

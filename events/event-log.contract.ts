@@ -102,6 +102,9 @@ const answersWhatIsAsked = (logOf: () => EventLog): void => {
     });
     expect(log.withdrawalOf(1)?.seq).toBe(4);
     expect(log.withdrawalOf(3)).toBeNull();
+    expect(log.lastOf('note written')).toBe(3);
+    expect(log.lastOf('withdrawn')).toBe(4);
+    expect(log.lastOf('signed')).toBe(0);
   });
 
   it('keeps text that would end a statement of its own language', () => {

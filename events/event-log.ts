@@ -1,6 +1,7 @@
 import type { Result } from '#outcome';
 import type { CommandAnswer } from './command.ts';
 import type { Head, HouseEvent } from './event.ts';
+import type { EventKind } from './kinds.ts';
 
 /** Why a log did not take what was sound. Nothing of it was written; reading goes on. */
 export type LogFault = {
@@ -35,6 +36,8 @@ export type EventLog = {
   readonly on: (target: string, after: number, limit: number) => readonly HouseEvent[];
   /** The event that withdraws the one of this number, or null. */
   readonly withdrawalOf: (seq: number) => HouseEvent | null;
+  /** Number of the last event of a kind, 0 where there is none. */
+  readonly lastOf: (kind: EventKind) => number;
   /**
    * Writes a batch in one transaction, flushed to the disk before it returns. A batch that does
    * not follow on the head, or answers a command twice, is a defect of who made it: it throws.

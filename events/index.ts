@@ -1,3 +1,9 @@
+export { CALL_REQUESTS, type CallCommandKind } from './call-kinds.ts';
+export {
+  restraint as restraintShape,
+  standing as standingShape,
+  step as stepShape,
+} from './call-shapes.ts';
 export { canonicalJson } from './canonical.ts';
 export {
   type ChainFault,
@@ -54,6 +60,7 @@ export {
 export { assertFollows, memoryLog } from './memory-log.ts';
 export { commandShape, eventShape, readAnswer, readCommand, readEvent } from './read.ts';
 export {
+  type Follow,
   giveUpCommand,
   type Judge,
   type Reception,
@@ -62,4 +69,5 @@ export {
   type Speaker,
 } from './receive.ts';
 export { REFUSALS as EVENT_REFUSALS } from './refusal-codes.ts';
+export { RESTS_ON_STATE } from './rests-on-state.ts';
 export { type Looked, type Standing, standingOf } from './signature.ts';

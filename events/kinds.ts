@@ -1,5 +1,6 @@
 /** What can happen, with what is kept of it. A kind, once written anywhere, never changes. */
 import * as z from 'zod';
+import { CALL_COMMAND_KINDS, CALL_PAYLOADS } from './call-kinds.ts';
 import * as field from './fields.ts';
 
 export const ROLES = ['view', 'plan', 'run', 'own'] as const;
@@ -65,6 +66,7 @@ export const PAYLOADS = {
   }),
   /** The wall clock went back; times stay at `heldMs` until it has come up again. */
   'clock held': field.fields({ wallMs: field.ms(), heldMs: field.ms() }),
+  ...CALL_PAYLOADS,
 } as const;
 
 export type EventKind = keyof typeof PAYLOADS;
@@ -72,13 +74,22 @@ export const EVENT_KINDS = Object.keys(PAYLOADS) as readonly EventKind[];
 export type Payload<K extends EventKind> = Readonly<z.infer<(typeof PAYLOADS)[K]>>;
 
 /** Kinds that a device may ask for by a command; others are written by what they come with. */
-export const COMMAND_KINDS = ['note written', 'signed', 'withdrawn'] as const;
+export const COMMAND_KINDS = [
+  'note written',
+  'signed',
+  'withdrawn',
+  ...CALL_COMMAND_KINDS,
+] as const;
 export type CommandKind = (typeof COMMAND_KINDS)[number];
 
 /** Kinds that say something about a target and change nothing of what was shown of it. */
 export const CHANGES_NOTHING: readonly EventKind[] = [
   'note written',
+  'note settled',
   'signed',
   'withdrawn',
   'clock held',
+  'plan told',
+  'leave asked',
+  'leave waits',
 ];

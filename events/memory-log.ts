@@ -2,6 +2,7 @@ import { assert, ok } from '#outcome';
 import { verifyChain } from './chain.ts';
 import { type HouseEvent, headOf, NOTHING_YET } from './event.ts';
 import type { Batch, EventLog, StoredAnswer } from './event-log.ts';
+import type { EventKind } from './kinds.ts';
 import { readEvent } from './read.ts';
 
 /** A log that lasts as long as the program: for simulations, tests, and what a device has seen. */
@@ -10,6 +11,7 @@ export const memoryLog = (): EventLog => {
   const answers = new Map<string, StoredAnswer>();
   const withdrawals = new Map<number, HouseEvent>();
   const byTarget = new Map<string, HouseEvent[]>();
+  const lastOfKinds = new Map<EventKind, number>();
   const head = () => {
     const last = events.at(-1);
     return last === undefined ? NOTHING_YET : headOf(last);
@@ -19,6 +21,7 @@ export const memoryLog = (): EventLog => {
     const onTarget = byTarget.get(event.target) ?? [];
     onTarget.push(event);
     byTarget.set(event.target, onTarget);
+    lastOfKinds.set(event.kind, event.seq);
     if (event.kind === 'withdrawn') withdrawals.set(event.payload.seq, event);
   };
   return {
@@ -29,6 +32,7 @@ export const memoryLog = (): EventLog => {
     on: (target, after, limit) =>
       (byTarget.get(target) ?? []).filter(({ seq }) => seq > after).slice(0, limit),
     withdrawalOf: (seq) => withdrawals.get(seq) ?? null,
+    lastOf: (kind) => lastOfKinds.get(kind) ?? 0,
     commit: (batch) => {
       assertFollows(batch, head(), (id) => answers.has(id));
       for (const event of batch.events) write(event);

@@ -22,6 +22,9 @@ export type Speaker = {
 /** Why a person may not do this, as a code and words; null where they may. */
 export type Judge = (command: Command) => { readonly code: string; readonly words: string } | null;
 
+/** What the server says itself, in the same batch, on what a command became; in its order. */
+export type Follow = (event: HouseEvent) => readonly EventDraft[];
+
 export type Reception = {
   readonly answer: CommandAnswer;
   /** What was recorded now; empty for a refusal and for a command that was answered before. */
@@ -38,14 +41,16 @@ export const receiveCommand = (
   command: Command,
   speaker: Speaker,
   mayDo: Judge,
+  follow: Follow = NOTHING_MORE,
 ): Result<Reception, LogFault> => {
   const bodyHash = sha256OfValue(command);
   const stored = log.answerTo(command.commandId);
   if (stored !== null) return ok(answeredBefore(log, command, { stored, bodyHash }));
   const refused = whyNot(log, command, mayDo);
   const { commandId, device } = command;
-  const events =
+  const said =
     refused === null ? chained(log, [draftOf(command)], { speaker, commandId, device }) : [];
+  const events = withWhatFollows(said, { speaker, follow });
   const answer: CommandAnswer = refused ?? {
     outcome: 'accepted',
     commandId,
@@ -54,6 +59,19 @@ export const receiveCommand = (
   };
   const written = log.commit({ events, answer: { bodyHash, answer } });
   return written.ok ? ok({ answer, events, isRepeat: false }) : written;
+};
+
+const NOTHING_MORE: Follow = () => [];
+
+const withWhatFollows = (
+  said: readonly HouseEvent[],
+  { speaker, follow }: { readonly speaker: Speaker; readonly follow: Follow },
+): readonly HouseEvent[] => {
+  const last = said.at(-1);
+  if (last === undefined) return said;
+  const own = { by: null, commandId: null, device: null };
+  const drafts = follow(last).map((draft) => ({ ...draft, ...own }));
+  return [...said, ...placed(drafts, headOf(last), { atMs: last.atMs, newId: speaker.newId })];
 };
 
 /**
@@ -170,13 +188,24 @@ const chained = (
   const said = { by: speaker.by, commandId, device };
   const server = { by: null, commandId: null, device: null };
   const alarm = clockAlarm(log, head, speaker.nowMs);
-  let last = head;
-  return [
+  const unplaced = [
     ...(alarm === null ? [] : [{ ...alarm, ...server }]),
     ...drafts.map((draft) => ({ ...draft, ...said })),
-  ].map((unplaced) => {
+  ];
+  return placed(unplaced, head, { atMs, newId: speaker.newId });
+};
+
+type Unplaced = EventDraft & Pick<HouseEvent, 'by' | 'commandId' | 'device'>;
+
+const placed = (
+  unplaced: readonly Unplaced[],
+  head: Head,
+  { atMs, newId }: { readonly atMs: number; readonly newId: () => string },
+): readonly HouseEvent[] => {
+  let last = head;
+  return unplaced.map((each) => {
     const { seq, hash: previous } = last;
-    const event = sealed({ ...unplaced, seq: seq + 1, id: speaker.newId(), atMs, previous });
+    const event = sealed({ ...each, seq: seq + 1, id: newId(), atMs, previous });
     last = headOf(event);
     return event;
   });

@@ -4,6 +4,7 @@ export type { CheckedOrder, StepBetween, WorkKind } from './checked-order.ts';
 export { isAccepted, stepsBetween, whyNotPrinted } from './checked-order.ts';
 export { loadGoal, stateGoal, strikeGoal } from './goal.ts';
 export { type OrderJob, openJob } from './job.ts';
+export { freeFor } from './kept-stock.ts';
 export { type OtherBricks, otherBricks } from './other-bricks.ts';
 export { openPair, type PairQuestion, type WorkedPair, workOutPairBest } from './pair.ts';
 export { answerPlan, type PlanAnswer, type PlannedPlain, planPlain } from './plain/answer-plan.ts';

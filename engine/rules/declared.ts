@@ -4,6 +4,7 @@ import { BALANCE_RULES } from './balance/rule-codes.ts';
 import { BATTEN_RULES } from './batten/rule-codes.ts';
 import { BRICK_RULES } from './bricks/rule-codes.ts';
 import { BUILDING_RULES } from './building/rule-codes.ts';
+import { CALL_RULES } from './call/rule-codes.ts';
 import { HANG_RULES } from './hang/rule-codes.ts';
 import { LINE_RULES } from './lines/rule-codes.ts';
 import { LOAD_RULES } from './load/rule-codes.ts';
@@ -32,6 +33,7 @@ const DECLARED = [
   ...HANG_RULES,
   ...RECORD_RULES,
   ...ORDER_RULES,
+  ...CALL_RULES,
 ] as const;
 
 export type RuleCode = (typeof DECLARED)[number]['code'];

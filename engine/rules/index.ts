@@ -1,3 +1,7 @@
+export type { CallAsked, CallFacts } from './call/call-case.ts';
+export type { CallFinding } from './call/finding.ts';
+export { type CallJudgement, judgeCall, judgeNow, type SetJudged } from './call/judge-call.ts';
+export { postOf } from './call/posts.ts';
 export { RULES, type RuleCode, ruleOf } from './declared.ts';
 export { type JudgeMemory, judge, judgeSet } from './judge.ts';
 export { planningLimitN } from './order/holds.ts';
@@ -7,6 +11,7 @@ export type {
   PairVerdict,
 } from './order/pair/pair-verdict.ts';
 export { verifyPair } from './order/pair/verify-pair.ts';
+export { REFUSALS as ORDER_REFUSALS } from './order/refusal-codes.ts';
 export type {
   Breach,
   OrderOptions,

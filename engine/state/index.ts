@@ -1,4 +1,20 @@
 export type {
+  Actor,
+  AskedNow,
+  CallNow,
+  GalleryNow,
+  HouseNow,
+  LeaveNow,
+  OverrideNow,
+  PlanNow,
+  PostId,
+  PostNow,
+  SecondNow,
+  SetNow,
+  StopNow,
+  ZoneNow,
+} from './now.ts';
+export type {
   OrderBrick,
   OrderGallery,
   OrderNode,

@@ -70,6 +70,15 @@ export const ROOMS: readonly Room[] = [
     packages: ['zod', '@noble/hashes'],
     highest: 5,
   },
+  {
+    name: 'call',
+    folder: 'call',
+    floor: 12,
+    zone: 'pure',
+    packages: [],
+    // It judges nothing by itself: what it asks, `rules` and `orders` answer.
+    not: ['documents'],
+  },
   { name: 'drawings', folder: 'drawings', floor: 11, zone: 'pure', packages: [] },
   // Reruns the validation cases: the one room with a way into an outbuilding, see CASES_DOOR.
   { name: 'selfcheck', folder: 'selfcheck', floor: 11, zone: 'pure', packages: [] },

@@ -38,3 +38,4 @@ export type { Asked, Unknown } from './unknowns.ts';
 export { askedOf, unknownsOf } from './unknowns.ts';
 export { writeDocument } from './write-document.ts';
 export { orderDocument } from './write-order.ts';
+export { stateDocument } from './write-state.ts';

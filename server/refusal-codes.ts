@@ -55,4 +55,46 @@ export const SERVER_REFUSALS = {
     title: 'Show without its house',
     meaning: 'A show is taken back after its house is, so that it can be opened.',
   },
+  inCall: {
+    code: 'SRV-012',
+    title: 'In use by a call',
+    meaning:
+      'A call is open on this document. How its sets stand is recorded in the call alone; it is ' +
+      'saved, and may be set aside, when the call is closed.',
+  },
+  callIsOpen: {
+    code: 'SRV-013',
+    title: 'Call open already',
+    meaning: 'One call is open at a time; the one that is open is closed first.',
+  },
+  noCall: {
+    code: 'SRV-014',
+    title: 'No call open',
+    meaning: 'No call is open in this house, so there is nothing to close or to join.',
+  },
+  noSuchPost: {
+    code: 'SRV-015',
+    title: 'No such post',
+    meaning: 'The house of the call has no such post.',
+  },
+  twoPeople: {
+    code: 'SRV-016',
+    title: 'Two people',
+    meaning: 'Two posts whose word is needed together are held by two people on two devices.',
+  },
+  notSignedOff: {
+    code: 'SRV-017',
+    title: 'Not signed off',
+    meaning: 'The post needs a person who is signed off for its task, or for a higher one.',
+  },
+  notAtHeadFly: {
+    code: 'SRV-018',
+    title: 'Head flyman only',
+    meaning: 'Whoever stands as head flyman in this call, signed off for it, answers for others.',
+  },
+  deviceOfOther: {
+    code: 'SRV-019',
+    title: 'Id of another device',
+    meaning: 'Another device joined this call under this id; each has one of its own.',
+  },
 } as const;

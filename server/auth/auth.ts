@@ -2,6 +2,7 @@
 import type { DatabaseSync } from 'node:sqlite';
 import type { Result } from '#outcome';
 import { countGuess, guessedRight, ofAddress } from './attempts.ts';
+import * as seats from './call-seats.ts';
 import * as competences from './competences.ts';
 import { type Ground, inOne, type Note, one, refused, run } from './ground.ts';
 import * as invitations from './invitations.ts';
@@ -69,6 +70,14 @@ const actsOf = (ground: Ground) =>
     giveCompetence: competences.giveCompetence,
     revokeCompetence: competences.revokeCompetence,
     holds: competences.holds,
+    tasksOf: competences.tasksOf,
+    giveCallCode: seats.giveCallCode,
+    callCodeBy: seats.callCodeBy,
+    takeSeat: seats.takeSeat,
+    seatedAt: seats.seatedAt,
+    isOwnClient: seats.isOwnClient,
+    isSeated: seats.isSeated,
+    postsOnDevice: seats.postsOnDevice,
     sessionsOf: sessions.sessionsOf,
     sessionLives: sessions.sessionLives,
     signOut: sessions.signOut,
@@ -118,6 +127,8 @@ const settleOn = (ground: Ground, record: string): void => {
     const nowMs = ground.now();
     run(ground, 'UPDATE session SET ended_at_ms = ? WHERE ended_at_ms IS NULL', nowMs);
     run(ground, 'DELETE FROM pin');
+    run(ground, 'DELETE FROM call_code');
+    run(ground, 'DELETE FROM call_seat');
     run(ground, 'UPDATE program SET revoked_at_ms = ? WHERE revoked_at_ms IS NULL', nowMs);
     run(
       ground,

@@ -54,7 +54,8 @@ export const competences = (ground: Ground): readonly Competence[] =>
 const holdsNow = (competence: Competence, nowMs: number): boolean =>
   competence.lapsesAtMs === null || competence.lapsesAtMs > nowMs;
 
-const tasksOf = (ground: Ground, person: string): readonly Task[] =>
+/** What the person is signed off for at this moment; what lapsed or was revoked is not in it. */
+export const tasksOf = (ground: Ground, person: string): readonly Task[] =>
   competences(ground)
     .filter((each) => each.person === person && holdsNow(each, ground.now()))
     .map(({ task }) => task);

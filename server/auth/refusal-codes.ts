@@ -91,6 +91,11 @@ export const ACCESS_REFUSALS = {
     meaning:
       'The request comes from a page of another site, or by a name that is not the server’s.',
   },
+  callCode: {
+    code: 'ACC-019',
+    title: 'Joining code not good',
+    meaning: 'The code is used, too old, of another call, or was never given.',
+  },
 } as const;
 
 export type AccessRefusalName = keyof typeof ACCESS_REFUSALS;

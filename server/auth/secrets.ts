@@ -27,14 +27,22 @@ export const hashOfToken = (token: string): string =>
 /** No vowels and nothing that is read as something else, so that no code is a word. */
 const LETTERS = '23456789BCDFGHJKMNPQRSTVWXYZ'.slice(0, 28);
 
-/** 12 of 28 letters are 57 bits, with a limit on how often it may be tried. */
-export const newCode = (): string => {
+const lettersOf = (count: number): readonly string[] => {
   const letters: string[] = [];
-  while (letters.length < 12) {
+  while (letters.length < count) {
     const [byte = 255] = randomBytes(1);
     // 252 is nine times 28: above it some letters would come more often.
     if (byte < 252) letters.push(LETTERS[byte % 28] ?? '');
   }
+  return letters;
+};
+
+/** 6 of 28 letters are 28 bits: for minutes, once, and with a limit on how often it is tried. */
+export const newShortCode = (): string => lettersOf(6).join('');
+
+/** 12 of 28 letters are 57 bits, with a limit on how often it may be tried. */
+export const newCode = (): string => {
+  const letters = lettersOf(12);
   return [letters.slice(0, 4), letters.slice(4, 8), letters.slice(8)]
     .map((four) => four.join(''))
     .join('-');

@@ -23,6 +23,7 @@ const STATUS: Readonly<Record<AccessRefusalName, number>> = {
   ownerMade: 403,
   tooMany: 409,
   foreignPage: 403,
+  callCode: 404,
 };
 
 export const refuse = (

@@ -1,9 +1,10 @@
 import type { FastifyInstance, FastifyReply } from 'fastify';
 import { type JsonObject, readHouse, readShow, readState, writeDocument } from '#documents';
 import type { Refusal } from '#outcome';
+import type { CallNow } from '#state';
 import { storeId } from '../demo.ts';
 import type { DocumentKind, DocumentStore, Save, StoredDocument } from '../log/index.ts';
-import type { AppParts } from './app-parts.ts';
+import type { CallParts } from './call-answers.ts';
 import { problem, refusal } from './problems.ts';
 import { handOf, nameFor } from './rights.ts';
 import { documentsInUse } from './shelf.ts';
@@ -49,8 +50,8 @@ const OF_REVISION = {
 };
 
 /** Documents: list, read, save, and every revision they had. A save that is stale is refused. */
-export const documentRoutes = (app: FastifyInstance, parts: AppParts): void => {
-  const { databases, now } = parts;
+export const documentRoutes = (app: FastifyInstance, parts: CallParts): void => {
+  const { databases, now, room } = parts;
   app.get('/api/documents', async () => ({
     database: databases.inHand(),
     documents: documentsInUse(databases.store()),
@@ -93,6 +94,9 @@ export const documentRoutes = (app: FastifyInstance, parts: AppParts): void => {
           refusals,
         });
       }
+      const used = savedInCall(room.now().call, id);
+      if (used !== null)
+        return problem(reply, 409, 'A call is open on it; nothing was saved.', used);
       const savedAt = now().toISOString();
       // Who signed in is who saved, whatever name the page sends.
       const savedBy = nameFor(request) ?? asked.savedBy;
@@ -100,6 +104,17 @@ export const documentRoutes = (app: FastifyInstance, parts: AppParts): void => {
       return saved(reply, databases.store(), save);
     },
   );
+};
+
+/** How the sets of an open call stand is said in it, and in nothing else. */
+const savedInCall = (
+  call: CallNow | null,
+  id: string,
+): { readonly refusals: readonly Refusal[] } | null => {
+  if (call === null || id !== `state:${call.house}`) return null;
+  const found = `an open call on ${call.show}`;
+  const accepted = 'what is done and found, said in the call';
+  return { refusals: [refusal('inCall', { found, accepted })] };
 };
 
 const answer = ({ text, ...summary }: StoredDocument) => ({

@@ -107,6 +107,16 @@ const NAMES = [
   'by',
   'isMine',
   'task',
+  'call',
+  'post',
+  'step',
+  'leave',
+  'standing',
+  'answersFor',
+  'words',
+  'house',
+  'show',
+  'state',
   '__proto__',
   'constructor',
   'prototype',
@@ -115,7 +125,10 @@ const NAMES = [
   '',
 ];
 
-const WORDS = ['house', 'show', 'state', 'demo', 'own', 'view', 'note written', 'signed'];
+const WORDS = [
+  ...['house', 'show', 'state', 'demo', 'own', 'view', 'note written', 'signed'],
+  ...['call opened', 'leave asked', 'leave given', 'set found', 'stop called', 'rail', 'headFly'],
+];
 
 const anyValue = (chance: Chance, depth: number): unknown => {
   const kind = Math.floor(chance() * (depth > 0 ? 8 : 6));

@@ -111,6 +111,26 @@ const SOUND: readonly InjectOptions[] = [
     },
   },
   {
+    method: 'POST',
+    url: '/api/call',
+    payload: { house: 'house', show: 'first-show', state: null, device: 'a-device', name: 'x' },
+  },
+  {
+    method: 'POST',
+    url: '/api/commands',
+    payload: {
+      commandId: 'a-stop-of-nobody',
+      device: 'a-device',
+      kind: 'stop called',
+      target: 'house',
+      seen: null,
+      payload: { call: 'a-call', post: null, set: null, words: '' },
+      clientMs: now().getTime(),
+    },
+  },
+  { method: 'POST', url: '/api/call/codes', payload: { post: 'rail', answersFor: true } },
+  { method: 'DELETE', url: '/api/call', payload: { words: '' } },
+  {
     method: 'PUT',
     url: '/api/documents/house:house',
     payload: { kind: 'house', expectedRevision: 1, document: HOUSE, savedBy: 'x', why: 'x' },

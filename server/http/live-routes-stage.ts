@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import Fastify from 'fastify';
 import { type EventLog, type Heartbeat, type HouseEvent, memoryLog } from '#events';
 import { fail } from '#outcome';
-import { openHub, type RecordInHand, type Sender } from '../live/index.ts';
+import { openCallRoom, openHub, type RecordInHand, type Sender } from '../live/index.ts';
 import { liveRoutes } from './live-routes.ts';
 
 export const NOW_MS = 1_790_000_000_000;
@@ -61,6 +61,7 @@ export const openStage = async () => {
   liveRoutes(app, {
     hub,
     record: () => turned.record,
+    room: openCallRoom({ record: () => turned.record, documentsOf: () => null }),
     senderOf: () => senderNow(turned),
     mayRead: () => turned.mayRead,
     nameOf: () => null,

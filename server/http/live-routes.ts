@@ -7,8 +7,10 @@ import type { ServerResponse } from 'node:http';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { giveUpCommand } from '#events';
 import { byOf, mayDo } from '../auth/index.ts';
+import type { Databases } from '../databases.ts';
 import { loopbackListening } from '../lan/index.ts';
 import {
+  type CallRoom,
   faultStatus,
   type Hub,
   newestNotes,
@@ -21,12 +23,14 @@ import {
 } from '../live/index.ts';
 import type { AppParts } from './app-parts.ts';
 import { buildsIn } from './builds.ts';
+import { recordOf, standOf } from './call-parts.ts';
 import { problem } from './problems.ts';
 import { mayStillLook, whoOf } from './rights.ts';
 
 export type LiveParts = {
   readonly hub: Hub;
   readonly record: () => RecordInHand;
+  readonly room: CallRoom;
   readonly senderOf: (request: FastifyRequest) => Sender;
   readonly mayRead: (request: FastifyRequest) => boolean;
   /** Name of a person of this house; null where there is no such one any more. */
@@ -36,14 +40,10 @@ export type LiveParts = {
 };
 
 /** What the routes need, of the parts that the whole program is built from. */
-export const livePartsOf = (parts: AppParts): LiveParts => {
+export const livePartsOf = (parts: AppParts, room: CallRoom): LiveParts => {
   const { databases, now, webRoot, listening = loopbackListening() } = parts;
   const builds = buildsIn(webRoot);
-  const record = (): RecordInHand => {
-    const { log, identity } = databases.record();
-    const { houseKey, recordKey } = identity();
-    return { log, houseKey, recordKey };
-  };
+  const record = (): RecordInHand => recordOf(databases);
   const hub = openHub({
     record,
     build: () => builds()[0]?.build ?? null,
@@ -56,7 +56,8 @@ export const livePartsOf = (parts: AppParts): LiveParts => {
   return {
     hub,
     record,
-    senderOf: (request) => senderOf(request, now().getTime(), databases.auth().hasOwner()),
+    room,
+    senderOf: (request) => senderOf(request, now().getTime(), databases),
     mayRead: (request) => mayStillLook(request, databases.auth()),
     nameOf: (id) =>
       databases
@@ -71,8 +72,10 @@ export const livePartsOf = (parts: AppParts): LiveParts => {
  * A program writes notes and signs nothing: a sign-off is a person's. Nor does a machine that an
  * owner keeps open, for there are people with names who can.
  */
-const senderOf = (request: FastifyRequest, nowMs: number, hasOwner: boolean): Sender => {
+const senderOf = (request: FastifyRequest, nowMs: number, databases: Databases): Sender => {
   const who = whoOf(request);
+  const hasOwner = databases.auth().hasOwner();
+  const inCall = standOf(request, databases);
   return {
     by: byOf(who),
     nowMs,
@@ -81,6 +84,7 @@ const senderOf = (request: FastifyRequest, nowMs: number, hasOwner: boolean): Se
     mayNote: mayDo(who, 'note'),
     maySign: (who.kind === 'person' || !hasOwner) && who.kind !== 'program' && mayDo(who, 'run'),
     provedAtMs: who.kind === 'person' ? who.provedAtMs : null,
+    ...(inCall === null ? {} : { inCall }),
   };
 };
 
@@ -153,8 +157,8 @@ export const liveRoutes = (app: FastifyInstance, parts: LiveParts): void => {
 const commandRoutes = (app: FastifyInstance, parts: LiveParts): void => {
   const { record } = parts;
   app.post('/api/commands', async (request, reply) => {
-    const signOffs = parts.signOffs();
-    const taken = takeCommand(record(), request.body, parts.senderOf(request), { signOffs });
+    const here = { signOffs: parts.signOffs(), room: parts.room };
+    const taken = takeCommand(record(), request.body, parts.senderOf(request), here);
     if (taken.kind === 'notRead') {
       const { refusals } = taken;
       return problem(reply, 400, 'The command was not understood; nothing changed.', { refusals });

@@ -3,7 +3,7 @@
  * else: answers are not cut to them, and the tests hold real answers against them.
  */
 import * as z from 'zod';
-import { commandShape, eventShape, ROLES } from '#events';
+import { commandShape, eventShape, ROLES, restraintShape, standingShape, stepShape } from '#events';
 import { TASKS } from '../auth/index.ts';
 
 const text = z.string();
@@ -177,6 +177,35 @@ export const SHAPES: Readonly<Record<string, z.ZodType>> = {
   CommandAnswer,
   StoredAnswer: z.union([CommandAnswer, CommandRefused]),
   Events: z.object({ events: z.array(Event), heartbeat: Heartbeat }),
+  // Named once, since many kinds of events hold them.
+  SetStanding: standingShape,
+  WorkStep: stepShape,
+  Restraint: restraintShape,
+  Call: z.object({
+    call: z
+      .object({
+        id: text,
+        seq: z.int().min(1),
+        house: text,
+        show: text,
+        openedMs: ms,
+        isDrill: z.boolean(),
+        documents: z.array(z.object({ id: text, revision: z.int().min(1) })),
+      })
+      .nullable(),
+    from: z.int().min(1).nullable().describe('Number of `call opened`; null where none is open.'),
+    head: seq,
+  }),
+  CallCode: z.object({
+    code: text.describe('Six letters and digits, shown this once.'),
+    link: text.describe('Where a page of this server takes it.'),
+    expiresMs: ms,
+  }),
+  PostTaken: z.object({
+    call: text,
+    post: text,
+    answeredBy: text.nullable().describe('Who answers by name for whoever joined.'),
+  }),
   Said: z.object({
     notes: z.array(
       z.object({

@@ -229,5 +229,36 @@ export const ROUTE_WORDS: Readonly<Record<string, RouteWords>> = {
     answer: 'CommandAnswer',
     problems: [503, 507],
   },
+  'GET /api/call': {
+    summary: 'The call that is open, and from which event it is folded',
+    detail: 'A device asks for the events from that number on, and adds them up for itself.',
+    answer: 'Call',
+  },
+  'POST /api/call': {
+    summary: 'Open a call on a house, a show and how the sets stand',
+    detail:
+      'For a person signed off as head flyman or lead, who takes that post by it; never for a ' +
+      'program. While it is open, how the sets stand is recorded in it alone.',
+    answer: 'Call',
+    problems: [404, 409, 422, 503, 507],
+  },
+  'DELETE /api/call': {
+    summary: 'Close the call, and save how the sets stand',
+    answer: 'Call',
+    problems: [409, 503, 507],
+  },
+  'POST /api/call/codes': {
+    summary: 'A joining code for one post, good once and for ten minutes',
+    detail:
+      'With `answersFor` the head flyman of the call answers by name for whoever joins by it, ' +
+      'where their own sign-off does not reach.',
+    answer: 'CallCode',
+    problems: [409, 422],
+  },
+  'POST /api/call/join': {
+    summary: 'Take a post in the open call by a code',
+    answer: 'PostTaken',
+    problems: [404, 409, 429, 503, 507],
+  },
   'GET /api/said': { summary: 'Notes and sign-offs on something, or the newest', answer: 'Said' },
 };

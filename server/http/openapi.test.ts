@@ -110,6 +110,12 @@ const faultsOf = (path: string, method: string, status: number, answer: unknown)
 const HOUSE = 'house:kestlemere';
 const JOB = 'house=kestlemere&show=vell';
 
+const opening = (show: string) => ({
+  ...{ house: 'kestlemere', show, state: null, device: 'a-device', name: 'somebody' },
+});
+const CODE_FOR = { post: 'rail', answersFor: false };
+const JOINING = { code: 'AAAAAA', device: 'a-device', name: 'somebody' };
+
 const ASKED: readonly (readonly [path: string, status: number, request: InjectOptions])[] = [
   ['/api/health', 200, { url: '/api/health' }],
   ['/api/database', 200, { url: '/api/database' }],
@@ -131,6 +137,14 @@ const ASKED: readonly (readonly [path: string, status: number, request: InjectOp
   ['/api/tokens', 200, { url: '/api/tokens' }],
   ['/api/events', 200, { url: '/api/events?after=0' }],
   ['/api/said', 200, { url: '/api/said' }],
+  ['/api/call', 200, { url: '/api/call' }],
+  ['/api/call', 409, { method: 'DELETE', url: '/api/call', payload: { words: '' } }],
+  ['/api/call', 404, { method: 'POST', url: '/api/call', payload: opening('none') }],
+  ['/api/call', 200, { method: 'POST', url: '/api/call', payload: opening('vell') }],
+  ['/api/call/codes', 200, { method: 'POST', url: '/api/call/codes', payload: CODE_FOR }],
+  ['/api/call/join', 404, { method: 'POST', url: '/api/call/join', payload: JOINING }],
+  ['/api/call', 200, { url: '/api/call' }],
+  ['/api/call', 200, { method: 'DELETE', url: '/api/call', payload: { words: '' } }],
   ['/api/commands/{commandId}', 404, { url: '/api/commands/none-of-this' }],
   [
     '/api/documents/{id}',

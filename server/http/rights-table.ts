@@ -48,6 +48,12 @@ export const RIGHTS: readonly RouteRight[] = [
   { method: 'GET', url: '/api/commands/:commandId', needs: 'look' },
   { method: 'POST', url: '/api/commands/:commandId/give-up', needs: 'note' },
   { method: 'GET', url: '/api/said', needs: 'look' },
+  // Who is signed off, at which post and on which device, is looked at there.
+  { method: 'GET', url: '/api/call', needs: 'look' },
+  { method: 'POST', url: '/api/call', needs: 'run' },
+  { method: 'DELETE', url: '/api/call', needs: 'run' },
+  { method: 'POST', url: '/api/call/codes', needs: 'run' },
+  { method: 'POST', url: '/api/call/join', needs: 'note' },
   { method: 'GET', url: '/api/self-check', needs: 'look' },
   { method: 'GET', url: '/api/self-check.pdf', needs: 'look' },
   { method: 'GET', url: '/api/sheet-code', needs: 'look' },

@@ -11,7 +11,9 @@ import {
   sheetIds,
   sheetOf,
 } from '#sheets';
+import type { HouseNow } from '#state';
 import { LANGUAGES, type Language } from '#texts';
+import type { CallRoom } from '../live/index.ts';
 import type { AppParts } from './app-parts.ts';
 import { problem } from './problems.ts';
 import { nameFor } from './rights.ts';
@@ -48,7 +50,10 @@ const inOwnName = <Q extends Job>(request: FastifyRequest<{ Querystring: Q }>): 
 };
 
 /** Sheets of the documents as they are now: which there are, each as PDF or CSV, and their code. */
-export const sheetRoutes = (app: FastifyInstance, parts: AppParts): void => {
+export const sheetRoutes = (
+  app: FastifyInstance,
+  parts: AppParts & { readonly room: CallRoom },
+): void => {
   const contextOf = contextKeeper(parts);
   app.get<{ Querystring: Job }>(
     '/api/sheets',
@@ -133,7 +138,12 @@ type ContextOf = (job: Job) => Result<SheetContext, NoContext>;
  * with its faults: a sheet without it would look as if nothing had been recorded. Orders of work
  * that were found are kept while the documents are the same, since some take seconds to find.
  */
-const contextKeeper = ({ databases, now, selfCheck }: AppParts): ContextOf => {
+const contextKeeper = ({
+  databases,
+  now,
+  selfCheck,
+  room,
+}: AppParts & { readonly room: CallRoom }): ContextOf => {
   let kept: { readonly of: string; readonly orders: SheetContext['orders'] } | null = null;
   return (job) => {
     const store = databases.store();
@@ -154,9 +164,26 @@ const contextKeeper = ({ databases, now, selfCheck }: AppParts): ContextOf => {
     const context = sheetContext(house, show, state, round);
     const of = [houseText.text, showText.text, stateText?.text ?? ''].join('\n');
     if (kept?.of !== of) kept = { of, orders: context.orders };
-    return ok(kept.orders === undefined ? context : { ...context, orders: kept.orders });
+    const more = { now: callOf(room, job), people: namesOf(databases) };
+    const { orders } = kept;
+    return ok({ ...context, ...more, ...(orders === undefined ? {} : { orders }) });
   };
 };
+
+/** The call of this very show, while it runs. */
+const callOf = (room: CallRoom, { house, show }: Job): HouseNow | null => {
+  const stands = room.now();
+  const { call } = stands;
+  return call !== null && call.house === house && call.show === show ? stands : null;
+};
+
+const namesOf = (databases: AppParts['databases']): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    databases
+      .auth()
+      .people()
+      .map(({ id, name }) => [id, name]),
+  );
 
 type Read = {
   readonly house: SheetContext['house'];

@@ -1,5 +1,7 @@
 import type { FastifyInstance } from 'fastify';
-import type { AppParts } from './app-parts.ts';
+import type { Refusal } from '#outcome';
+import type { CallNow } from '#state';
+import type { CallParts } from './call-answers.ts';
 import { problem, refusal } from './problems.ts';
 import { handOf, nameFor } from './rights.ts';
 import { againstAside, againstReturn, documentsAside } from './shelf.ts';
@@ -17,8 +19,14 @@ const MOVE_BODY = {
   },
 } as const;
 
+/** What the open call rests on stays in use until it is closed. */
+const inCall = (call: CallNow | null, id: string): readonly Refusal[] =>
+  call?.documents.some((each) => each.id === id) === true
+    ? [refusal('inCall', { found: `an open call on ${call.show}`, accepted: 'close it first' })]
+    : [];
+
 /** Documents that are set aside: out of the lists, with their history, and to be taken back. */
-export const shelfRoutes = (app: FastifyInstance, { databases, now }: AppParts): void => {
+export const shelfRoutes = (app: FastifyInstance, { databases, now, room }: CallParts): void => {
   app.get('/api/documents-aside', async () => ({
     documents: documentsAside(databases.store()),
   }));
@@ -33,7 +41,10 @@ export const shelfRoutes = (app: FastifyInstance, { databases, now }: AppParts):
       const by = nameFor(request) ?? request.body.by;
       const document = store.current(id);
       if (document === null) return problem(reply, 404, 'No such document.');
-      const refusals = isAside ? againstAside(store, document) : againstReturn(store, document);
+      const used = inCall(room.now().call, id);
+      const refusals = isAside
+        ? [...used, ...againstAside(store, document)]
+        : againstReturn(store, document);
       if (refusals.length > 0) {
         const title = isAside ? 'It was not set aside.' : 'It was not taken back.';
         return problem(reply, 409, title, { refusals });

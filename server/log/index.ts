@@ -16,5 +16,5 @@ export { type HouseRecord, type MakeRecord, openHouseRecord } from './house-reco
 export type { Identity } from './identity.ts';
 export { openRecordFile } from './record-file.ts';
 export { takeOut } from './take-out.ts';
-export { RecordFault } from './transaction.ts';
+export { inTransaction, RecordFault } from './transaction.ts';
 export { verifyRecord } from './verify-record.ts';

@@ -114,6 +114,23 @@ const STEPS: readonly string[] = [
      value TEXT NOT NULL
    ) STRICT;`,
   RECORD_TABLES,
+  `CREATE TABLE call_code (
+     code_hash TEXT PRIMARY KEY,
+     call TEXT NOT NULL,
+     post TEXT NOT NULL,
+     answers_by TEXT REFERENCES person (id),
+     answers_name TEXT,
+     expires_at_ms INTEGER NOT NULL
+   ) STRICT;
+   CREATE TABLE call_seat (
+     call TEXT NOT NULL,
+     post TEXT NOT NULL,
+     client TEXT NOT NULL,
+     person TEXT REFERENCES person (id),
+     device TEXT,
+     answers_by TEXT REFERENCES person (id),
+     PRIMARY KEY (call, post)
+   ) STRICT;`,
 ];
 
 const versionOf = (database: DatabaseSync): number =>

@@ -40,6 +40,7 @@ export const sqliteEventLog = (database: DatabaseSync, gate: Gate): EventLog => 
       const row = ask.withdrawal.get(seq);
       return row === undefined ? null : eventIn(row);
     },
+    lastOf: (kind) => Number(ask.lastOf.get(kind)?.['seq'] ?? 0),
     commit: (batch) => {
       const closed = gate.closedBy();
       if (closed !== null) return fail(closed);
@@ -68,6 +69,8 @@ const statements = (database: DatabaseSync) => {
     on: select('WHERE target = ? AND seq > ? ORDER BY seq LIMIT ?'),
     withdrawal: select('WHERE withdraws = ?'),
     lastOn: database.prepare('SELECT MAX(seq) AS seq FROM event WHERE target = ?'),
+    // From the end, by the number: found soon where it is recent, and asked for once a start.
+    lastOf: database.prepare('SELECT seq FROM event WHERE kind = ? ORDER BY seq DESC LIMIT 1'),
     answer: database.prepare('SELECT body_hash, answer FROM answer WHERE command_id = ?'),
     writeEvent: database.prepare(
       `INSERT INTO event (${COLUMNS}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,

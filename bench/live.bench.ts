@@ -1,9 +1,9 @@
 /**
  * From a command on one device to the last of 100 screens, at 10 commands a second, on loopback and
- * with the real database; beside a bare socket server that sends one line to 100 sockets, and one
- * write flushed to the same disk. And the memory of the server over a simulated day: heartbeats
- * every 5 s and 10,000 commands. Run it by itself, on a machine that does nothing else:
- * `node bench/live.bench.ts`.
+ * with the real database: a note, and in a call leave for a step, judged by the rules. Beside a
+ * bare socket server that sends one line to 100 sockets, and one write flushed to the same disk.
+ * And the memory of the server over a simulated day: heartbeats every 5 s and 10,000 commands. Run
+ * it by itself, on a machine that does nothing else: `node bench/live.bench.ts`.
  */
 import { closeSync, fsyncSync, mkdtempSync, openSync, rmSync, writeSync } from 'node:fs';
 import { Agent, get, request } from 'node:http';
@@ -14,6 +14,7 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { openDatabases, openHub, takeCommand } from '#server';
 import { startHouseServer } from '../journeys/house-server.ts';
+import { leaveWork, type Work } from './live-call.ts';
 import { atShare } from './main-thread.ts';
 
 const DEVICES = 100;
@@ -65,7 +66,12 @@ const commandOf = (commandId: string) => ({
   clientMs: Date.now(),
 });
 
-const post = (address: string, agent: Agent, commandId: string): Promise<number> =>
+const noteWork = async (): Promise<Work> => ({
+  body: async (commandId) => commandOf(commandId),
+  after: async () => undefined,
+});
+
+const post = (address: string, agent: Agent, body: object): Promise<number> =>
   new Promise((resolve, reject) => {
     const headers = { 'content-type': 'application/json' };
     const asked = request(`${address}/api/commands`, { method: 'POST', agent, headers });
@@ -74,7 +80,7 @@ const post = (address: string, agent: Agent, commandId: string): Promise<number>
       response.resume();
       response.once('end', () => resolve(response.statusCode ?? 0));
     });
-    asked.end(JSON.stringify(commandOf(commandId)));
+    asked.end(JSON.stringify(body));
   });
 
 const ID = /"commandId":"([^"]+)"/;
@@ -89,9 +95,12 @@ const untilChecked = async (address: string): Promise<void> => {
   throw new Error('the self-check of the server did not end');
 };
 
-const measureLive = async (): Promise<readonly number[]> => {
+const measureLive = async (
+  workOn: (address: string) => Promise<Work>,
+): Promise<readonly number[]> => {
   const server = await startHouseServer();
   await untilChecked(server.address);
+  const work = await workOn(server.address);
   const agent = new Agent({ keepAlive: true });
   const count = tally();
   const streams = Array.from({ length: DEVICES }, (_, device) =>
@@ -119,9 +128,11 @@ const measureLive = async (): Promise<readonly number[]> => {
     );
     for (let number = 0; number < COMMANDS; number++) {
       const id = `bench-command-${number}`;
+      const body = await work.body(id);
       count.sent(id);
-      const [status] = await Promise.all([post(server.address, agent, id), wait(EVERY)]);
+      const [status] = await Promise.all([post(server.address, agent, body), wait(EVERY)]);
       if (status !== 200) throw new Error(`a command was answered ${status}`);
+      await work.after();
     }
     await wait(500);
   } finally {
@@ -278,10 +289,12 @@ const said = (times: readonly number[]): string => {
 const print = (line: string): void => void process.stdout.write(`${line}\n`);
 
 const sockets = await measureSockets();
-const live = await measureLive();
+const live = await measureLive(noteWork);
+const leave = await measureLive(leaveWork);
 const disk = await measureDisk();
 print(`${DEVICES} devices, ${COMMANDS} commands, ten in a second`);
 print(`  command to the last screen  ${said(live)}`);
+print(`  leave asked, rules in it    ${said(leave)}`);
 print(`  bare sockets, no disk       ${said(sockets)}`);
 print(`  one write flushed to disk   ${said(disk)}`);
 
@@ -293,7 +306,7 @@ print(`  ${heaps.map((heap) => heap.toFixed(1)).join(' ')}`);
 
 /** MB; what a heap wanders by itself, far below 10,000 events kept for 100 streams. */
 const WANDERS = 2;
-const isQuick = atShare(live, 0.99) <= MOST;
+const isQuick = [live, leave].every((times) => atShare(times, 0.99) <= MOST);
 const isFlat = last - first <= WANDERS;
 if (!isQuick) print(`too slow: more than ${MOST} ms at the 99th percentile`);
 if (!isFlat) print(`not flat: ${(last - first).toFixed(1)} MB more than after the first hour`);

@@ -23,6 +23,9 @@ export const GLYPH_NAMES = [
   'resting',
   'deadHung',
   'lockedOut',
+  'movingOut',
+  'movingIn',
+  'zoneClosed',
   'counted',
   'pullTested',
   'caution',
@@ -127,6 +130,30 @@ const holdSign = (
   }
 };
 
+/** Drawn still: nothing on a screen blinks. */
+const callSign = (name: 'movingOut' | 'movingIn' | 'zoneClosed', pen: Pen): Shape[] => {
+  const { outline } = pens(pen);
+  switch (name) {
+    case 'movingOut':
+      return [
+        path('M5 8.5L12 2.5L19 8.5M5 14L12 8L19 14', outline(2.2)),
+        circle(12, 19, 3.4, outline(1.9)),
+      ];
+    case 'movingIn':
+      return [
+        path('M5 15.5L12 21.5L19 15.5M5 10L12 16L19 10', outline(2.2)),
+        circle(12, 5, 3.4, outline(1.9)),
+      ];
+    case 'zoneClosed':
+      return [
+        path('M2 7V2H7M17 2H22V7M22 17V22H17M7 22H2V17', outline(2.2)),
+        path('M6.5 13L13 6.5M6.5 17.5L17.5 6.5M11 17.5L17.5 11', outline()),
+      ];
+    default:
+      return unreachable(name);
+  }
+};
+
 const recordSign = (
   name: 'unknown' | 'stale' | 'lockedOut' | 'counted' | 'pullTested' | 'caution' | 'danger',
   pen: Pen,
@@ -187,6 +214,10 @@ const shapesOf = (name: GlyphName, pen: Pen, isMirrored: boolean): readonly Shap
     case 'resting':
     case 'deadHung':
       return holdSign(name, pen);
+    case 'movingOut':
+    case 'movingIn':
+    case 'zoneClosed':
+      return callSign(name, pen);
     case 'unknown':
     case 'stale':
     case 'lockedOut':
@@ -259,6 +290,12 @@ export const glyphWord = (house: Pick<House, 'words'>, name: GlyphName): string 
       return tradeWord(house, 'deadHung');
     case 'lockedOut':
       return phrase(house, 'locked out');
+    case 'movingOut':
+      return phrase(house, 'moving out');
+    case 'movingIn':
+      return phrase(house, 'moving in');
+    case 'zoneClosed':
+      return phrase(house, 'zone closed');
     case 'counted':
       return phrase(house, 'counted');
     case 'pullTested':

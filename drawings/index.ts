@@ -89,3 +89,5 @@ export type { Wall, WallColumn, WallOptions } from './wall-drawing.ts';
 export { wallDrawing } from './wall-drawing.ts';
 export type { WallSigns } from './wall-signs.ts';
 export { wallSigns } from './wall-signs.ts';
+export type { WorkStack, WorkStackOptions } from './work-stack.ts';
+export { workStackDrawing } from './work-stack.ts';

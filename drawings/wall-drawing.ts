@@ -28,6 +28,8 @@ export type WallOptions = {
   readonly margin: number;
   readonly chosen?: string;
   readonly nowMs: number | null;
+  /** In a call: what the call says of the set. Else what the record says. */
+  readonly signs?: (set: SetAssessment) => WallSigns;
   /** A column as it was drawn before, where set, house and these options are the same. */
   readonly kept?: (set: SetAssessment) => WallColumn | undefined;
 };
@@ -240,7 +242,7 @@ const columnOf = (set: SetAssessment, house: House, frame: WallFrame): WallColum
   const x = columnWidth / 2;
   const deck = heightToY(scale, 0);
   const top = letter * 1.5;
-  const signs = wallSigns(set, house, nowMs);
+  const signs = frame.signs?.(set) ?? wallSigns(set, house, nowMs);
   const arborAt = arborShapes(set, house, frame);
   const isEmpty = hungItems(set) !== 'some';
   const words = turnedWords(
@@ -308,7 +310,11 @@ const rulingOf = (house: House, frame: WallFrame, width: number): readonly Shape
 };
 
 /** The elevation of the operating side, from records only. */
-export const wallDrawing = (assessment: Assessment, house: House, options: WallOptions): Wall => {
+export const wallDrawing = (
+  assessment: Pick<Assessment, 'sets'>,
+  house: House,
+  options: WallOptions,
+): Wall => {
   const frame = frameOf(house, options);
   const width = options.margin + assessment.sets.length * options.columnWidth;
   return {

@@ -109,7 +109,7 @@ describe.each(houses)('the sheets of $name', ({ context, sheets }) => {
     const hung = assessment.sets.filter(({ hang }) => hang !== null).length;
     const trims = assessment.sets.flatMap(({ hang }) => hang?.trims.map(({ name }) => name) ?? []);
     const drawings = 2 * (1 + new Set(trims).size);
-    expect(sheets).toHaveLength(6 + drawings + assessment.sets.length + 2 * hung);
+    expect(sheets).toHaveLength(8 + drawings + assessment.sets.length + 2 * hung);
     expect(sheets.map(({ id }) => id)).toEqual(sheetIds(context));
     expect(sheets.some(({ id }) => /load|strike/.test(id))).toBe(false);
   });

@@ -6,9 +6,11 @@ import { beamAndFloorSheet } from './pages/beam-and-floor.ts';
 import { brickTickets } from './pages/brick-tickets.ts';
 import { calculationReport } from './pages/calculation-report.ts';
 import { galleryStockSheet } from './pages/gallery-stock.ts';
+import { handoverSheet } from './pages/handover.ts';
 import { hangingCard } from './pages/hanging-card.ts';
 import { HOUSE_DRAWINGS, houseDrawingSheet, momentIds } from './pages/house-drawings.ts';
 import { houseSheet } from './pages/house-sheet.ts';
+import { presetSheet } from './pages/preset.ts';
 import { scheduleSheet } from './pages/schedule.ts';
 import { selfCheckSheet } from './pages/self-check.ts';
 import { takeOffSheet } from './pages/take-off.ts';
@@ -23,6 +25,8 @@ const OF_THE_HOUSE: Readonly<Record<string, (context: SheetContext) => Sheet>> =
   'gallery-stock': galleryStockSheet,
   'house-sheet': houseSheet,
   'beam-and-floor': beamAndFloorSheet,
+  handover: handoverSheet,
+  'preset-check': presetSheet,
 };
 
 /**

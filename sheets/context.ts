@@ -6,7 +6,7 @@ import { type OrderSource, showOrders } from '#orders';
 import { judge, momentToJudge } from '#rules';
 import type { SelfCheckRecord } from '#selfcheck';
 import type { Show } from '#show';
-import type { HouseState } from '#state';
+import type { HouseNow, HouseState } from '#state';
 import { phrase, type Voice } from '#texts';
 import type { Stamp } from './sheet.ts';
 
@@ -24,6 +24,10 @@ export type SheetContext = {
    * then no sheet that needs one is made.
    */
   readonly orders?: OrderSource;
+  /** The house as the call that runs has it; absent or null where none runs. */
+  readonly now?: HouseNow | null;
+  /** Names of people by the id that the record has; one that is not here stands as its id. */
+  readonly people?: Readonly<Record<string, string>>;
 };
 
 /** Everything worked through once for the sheets of one house and show, as `check` judges it. */

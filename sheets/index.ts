@@ -62,10 +62,17 @@ export {
 } from './words/say-self-check.ts';
 export { basisWords } from './words/say-set.ts';
 export type { OrderWords } from './words/say-standing.ts';
-export { balanceWords, heldWords, platesWords, sayForce } from './words/say-standing.ts';
+export {
+  balanceWords,
+  heldWords,
+  platesWords,
+  restraintWords,
+  sayForce,
+  zoneName,
+} from './words/say-standing.ts';
 export { type SaidStep, sayStep } from './words/say-step.ts';
 export { unitWords } from './words/say-units.ts';
 export { type SaidWorking, sayWorking } from './words/say-working.ts';
-export { stepTitle } from './words/step-title.ts';
+export { stepTitle, type TitleWords } from './words/step-title.ts';
 export { inHouseWords } from './words/trade-translation.ts';
 export { sayWhyNoOrder } from './words/why-no-order.ts';

@@ -46,7 +46,13 @@ const cautionsOf = ({ selfCheck, house }: SheetContext): readonly string[] => {
   return house.tongue === undefined ? all : [...all, UNREAD].map((each) => phrase(house, each));
 };
 
-const frameWords = ({ house, show, state }: SheetContext, isPlanned: boolean): string | null => {
+const frameWords = (
+  { house, show, state, now }: SheetContext,
+  isPlanned: boolean,
+): string | null => {
+  if (now?.call?.isDrill === true) {
+    return phrase(house, 'DRILL: for practice, none of this happened');
+  }
   const isDemo = house.demo || show?.demo === true || state?.demo === true;
   if (isDemo && isPlanned)
     return phrase(house, 'DEMO and PLANNED: an invented house, not a record');

@@ -24,6 +24,9 @@ export const RESTS_ON: Readonly<Record<SheetKind, readonly Calculation[]>> = {
   'unloading-sheet': ORDERED,
   permit: ORDERED,
   briefing: ORDERED,
+  // Trims, counts and names; what a rule said of a set, its call worked out.
+  handover: WEIGHED,
+  'preset-check': WEIGHED,
   // It says itself what failed.
   'self-check': [],
 };

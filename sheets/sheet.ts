@@ -114,6 +114,8 @@ export const SHEET_KINDS = [
   'unloading-sheet',
   'permit',
   'briefing',
+  'handover',
+  'preset-check',
 ] as const;
 
 export type SheetKind = (typeof SHEET_KINDS)[number];

@@ -1,7 +1,7 @@
 /** The set in motion: flown from one height to another, or eased an inch off its stop. */
 
 import type { StepBetween } from '#orders';
-import type { Step } from '#state';
+import type { Standing, Step } from '#state';
 import { phrase } from '#texts';
 import { AS_BEFORE, type Deed, deedOf } from './deed.ts';
 import { height } from './say-set.ts';
@@ -13,7 +13,11 @@ type EaseStep = Extract<Step, { readonly act: 'ease' }>;
 /** Heights apart by less than this are one. */
 const SAME_M = 1e-6;
 
-export const isIn = ({ to }: FlyStep, { before }: StepBetween): boolean =>
+export type FromHeight = {
+  readonly before: { readonly standing: Pick<Standing, 'height'> };
+};
+
+export const isIn = ({ to }: FlyStep, { before }: FromHeight): boolean =>
   to < before.standing.height;
 
 /** A bull line is led on the whole way, by somebody who does nothing else. */

@@ -6,6 +6,7 @@ import { assert, unreachable } from '#outcome';
 import { GRAVITY } from '#quantities';
 import { ruleOf } from '#rules';
 import { ENGLISH, message, phrase, told, toldEach, toldRuns, type Voice } from '#texts';
+import { postWords } from './post-words.ts';
 import { sayMeasure } from './say-measure.ts';
 import { isMoment, sayMoment } from './say-moment.ts';
 import { inHouseWords } from './trade-translation.ts';
@@ -83,6 +84,13 @@ const NOBODY: ReadonlySet<string> = new Set([
 /** All of a piece or none of it, as a figure, which stands in any sentence. */
 const WHOLE: Readonly<Record<string, string>> = { all: '100 %', none: '0 %' };
 
+/** Ids of posts in a row, as people call them. */
+const sayPosts = (posts: string, house: House): string =>
+  posts
+    .split(', ')
+    .map((post) => postWords(post, house))
+    .join(', ');
+
 const factWords = (name: string, fact: Measure | string, house: House): string => {
   if (typeof fact !== 'string') return sayMeasure(fact, house);
   if (isMoment(fact)) return sayMoment(fact, house);
@@ -90,6 +98,7 @@ const factWords = (name: string, fact: Measure | string, house: House): string =
   if (name === 'share' && house.tongue !== undefined) return WHOLE[fact] ?? fact;
   if (name === 'sets' && !/^sets? /.test(fact)) return toldRuns(house, fact);
   if (name === 'state' || name === 'states') return toldEach(house, fact);
+  if (name === 'post' || name === 'posts') return sayPosts(fact, house);
   return ENGINE_WORDS.has(name) || NOBODY.has(fact) ? told(house, fact) : fact;
 };
 

@@ -149,10 +149,18 @@ export const restraintWords = (restraint: Restraint, house: House): string => {
   return `${restraintName(restraint, house)} ${phrase(house, WAYS[resists])}, ${rated}, ${span}`;
 };
 
-export const galleryName = (id: string, { physics }: Pick<OrderWords, 'physics'>): string =>
+/** What the names of galleries and zones need. */
+export type PlaceWords = {
+  readonly house: House;
+  readonly physics: Pick<OrderPhysics, 'set'> & {
+    readonly galleries: readonly Pick<OrderPhysics['galleries'][number], 'id' | 'name'>[];
+  };
+};
+
+export const galleryName = (id: string, { physics }: Pick<PlaceWords, 'physics'>): string =>
   physics.galleries.find((each) => each.id === id)?.name ?? id;
 
-export const zoneName = (zone: WorkZone, words: OrderWords): string => {
+export const zoneName = (zone: WorkZone, words: PlaceWords): string => {
   switch (zone.zone) {
     case 'run':
       return phrase(words.house, 'the run of set {set}', { set: words.physics.set });
@@ -166,5 +174,5 @@ export const zoneName = (zone: WorkZone, words: OrderWords): string => {
 };
 
 /** `its run`, `drop zone of the Mid loading gallery`: where the set is named round it. */
-export const zoneShort = (zone: WorkZone, words: OrderWords): string =>
+export const zoneShort = (zone: WorkZone, words: PlaceWords): string =>
   zone.zone === 'run' ? phrase(words.house, 'its run') : zoneName(zone, words).replace(/^the /, '');

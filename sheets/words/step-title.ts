@@ -1,21 +1,25 @@
 /** A step in a few words, for the head of a column or a row. */
 
-import type { StepBetween } from '#orders';
 import { unreachable } from '#outcome';
 import type { Step } from '#state';
 import { message } from '#texts';
 import { filled } from './fill-words.ts';
-import { isIn } from './move-deeds.ts';
+import { type FromHeight, isIn } from './move-deeds.ts';
 import { height } from './say-set.ts';
 import {
   bricksWords,
   galleryName,
   type OrderWords,
+  type PlaceWords,
   restraintName,
   zoneName,
 } from './say-standing.ts';
 
-const sentenceFor = (step: Step, between: StepBetween): string => {
+/** As much of a step and of words as a title says: an order that is worked need not be replayed. */
+export type TitledStep = FromHeight & { readonly step: Step };
+export type TitleWords = Pick<OrderWords, 'nameOf'> & PlaceWords;
+
+const sentenceFor = (step: Step, between: FromHeight): string => {
   switch (step.act) {
     case 'attach':
       return message('Tie on {item}');
@@ -50,7 +54,7 @@ const sentenceFor = (step: Step, between: StepBetween): string => {
   }
 };
 
-export const stepTitle = (between: StepBetween, words: OrderWords): string => {
+export const stepTitle = (between: TitledStep, words: TitleWords): string => {
   const { step } = between;
   const { house } = words;
   return filled(sentenceFor(step, between), house, {

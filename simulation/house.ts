@@ -4,15 +4,17 @@
  */
 import {
   type Batch,
+  type EventDraft,
   type EventLog,
   giveUpCommand,
   type HouseEvent,
   type LogFault,
   recordEvents,
+  type Speaker,
   verifyChain,
 } from '#events';
 import { fail } from '#outcome';
-import { type Hub, openHub, takeCommand } from '#server';
+import { type Hub, openHub, type takeCommand } from '#server';
 import type { Chance } from './chance.ts';
 import { RuleBroken } from './delivery-rules.ts';
 import type { Line } from './network.ts';
@@ -21,6 +23,44 @@ import type { Weather } from './weather.ts';
 
 /** Where the log is kept over a crash: opened anew each time. */
 export type Storage = { readonly open: () => EventLog; readonly remove: () => void };
+
+/** Who stands at a device, as far as the house is told. */
+export type Standing = { readonly by: string; readonly mayNote: boolean };
+
+type Taken = ReturnType<typeof takeCommand>;
+type Take = (
+  record: Parameters<typeof takeCommand>[0],
+  body: unknown,
+  speaker: Speaker,
+  standing: Standing,
+) => Taken;
+
+export type Own = {
+  readonly drafts: readonly EventDraft[];
+  readonly by: string | null;
+  readonly device?: string;
+};
+
+/** What is worked at in a house: notes and sign-offs, or a call with the crew. */
+export type Work = {
+  /** Called at each start of the server: what it knew before is gone. */
+  readonly open: (log: EventLog) => Take;
+  /** Whether devices fold the events themselves, and so are given them all. */
+  readonly isFolded: boolean;
+  /** Whose last events a device reads anew. */
+  readonly targets: readonly string[];
+  /** What somebody does at the house's own screen, or at another that is set up anew. */
+  readonly own: (log: EventLog) => Own;
+  /** Told of every batch that was committed. */
+  readonly committed: (events: readonly HouseEvent[]) => void;
+};
+
+/** How things stand up to `seq`, and what led to it for who asks. */
+export type AtRead = {
+  readonly seq: number;
+  readonly lastOn: ReadonlyMap<string, number>;
+  readonly events: readonly HouseEvent[];
+};
 
 class Crash extends Error {}
 
@@ -35,6 +75,8 @@ export class House {
   readonly #chance: Chance;
   readonly #weather: () => Weather;
   readonly #storage: Storage;
+  readonly #work: Work;
+  #take: Take;
   #log: EventLog;
   #hub: Hub | null = null;
   #lines = new Set<Line>();
@@ -51,13 +93,16 @@ export class House {
     readonly chance: Chance;
     readonly weather: () => Weather;
     readonly storage: Storage;
+    readonly work: Work;
   }) {
     this.#timeline = parts.timeline;
     this.#chance = parts.chance;
     this.#weather = parts.weather;
     this.#storage = parts.storage;
+    this.#work = parts.work;
     this.isQuiet = false;
     this.#log = this.#open();
+    this.#take = this.#work.open(this.#log);
     this.#start();
     this.#timeline.every(1000, () => this.#atRest());
   }
@@ -111,6 +156,7 @@ export class House {
     this.#log.close();
     this.#timeline.in(this.#chance.between(DOWN_MS.least, DOWN_MS.most), () => {
       this.#log = this.#open();
+      this.#take = this.#work.open(this.#log);
       this.#start();
     });
   }
@@ -138,7 +184,9 @@ export class House {
     if (!follows.ok) {
       throw new RuleBroken('chain', `event ${follows.error.seq}: ${follows.error.what}`);
     }
-    return log.commit(batch);
+    const written = log.commit(batch);
+    if (written.ok) this.#work.committed(batch.events);
+    return written;
   }
 
   #fault(kind: LogFault['kind']) {
@@ -160,18 +208,24 @@ export class House {
     if (!this.isQuiet && this.#chance.isIn(0.05)) this.#save();
   }
 
-  /** A document is saved from the house's own screen, so that what rests on it changes. */
   #save(): void {
-    const target = this.#chance.oneOf(['document:show:a', 'set:1', 'set:2', 'set:3']);
     this.#guarded(() => {
-      recordEvents(
-        this.#faultyNow(),
-        [{ kind: 'document saved', target, payload: SAVED }],
-        this.#speaker(),
-      );
-      this.#hub?.look();
+      this.#record(this.#faultyNow(), this.#work.own(this.#log));
       return true;
     });
+  }
+
+  /** Before the first command, in clear weather: what the day begins with. */
+  begin(own: Own): void {
+    if (!this.#record(this.#log, own)) throw new Error('the day did not begin');
+  }
+
+  #record(log: EventLog, { drafts, by, device }: Own): boolean {
+    const speaker = { ...this.#speaker(by), ...(device === undefined ? {} : { device }) };
+    const done = recordEvents(log, drafts, speaker);
+    if (done.ok && log === this.#log) this.#work.committed(done.value);
+    this.#hub?.look();
+    return done.ok;
   }
 
   #faultyNow(): EventLog {
@@ -202,11 +256,10 @@ export class House {
   }
 
   /** As `POST /api/commands`: answered after the commit; told to all before or after the answer. */
-  post(body: string, mayNote: boolean) {
+  post(body: string, standing: Standing) {
     return this.#guarded(() => {
-      const sender = { ...this.#speaker('person-1'), ...RIGHTS, mayNote };
       const record = { log: this.#faultyNow(), ...KEYS };
-      const taken = takeCommand(record, JSON.parse(body), sender, { signOffs: true });
+      const taken = this.#take(record, JSON.parse(body), this.#speaker(standing.by), standing);
       if (this.#chance.isIn(0.5)) this.#hub?.look();
       else this.#timeline.in(this.#chance.between(0, 5), () => this.#hub?.look());
       return taken;
@@ -232,10 +285,11 @@ export class House {
   }
 
   /** What a device reads anew when it begins from how things stand. */
-  standing(): { readonly seq: number; readonly lastOn: ReadonlyMap<string, number> } | null {
+  standing(): AtRead | null {
     return this.#guarded(() => {
-      const lastOn = new Map(TARGETS.map((target) => [target, this.#log.lastOn(target)]));
-      return { seq: this.#log.head().seq, lastOn };
+      const lastOn = new Map(this.#work.targets.map((each) => [each, this.#log.lastOn(each)]));
+      const { seq } = this.#log.head();
+      return { seq, lastOn, events: this.#work.isFolded ? this.#log.after(0, seq) : [] };
     });
   }
 
@@ -258,14 +312,4 @@ export class House {
   }
 }
 
-const SAVED = {
-  document: 'show:a',
-  kind: 'show',
-  revision: 1,
-  savedBy: 'TD',
-  why: 'edited',
-  sha256: 'a'.repeat(64),
-} as const;
 const PAGE = 100;
-const RIGHTS = { role: 'lead', maySign: true, provedAtMs: null } as const;
-export const TARGETS = ['set:1', 'set:2', 'set:3', 'set:4', 'document:show:a', 'house'] as const;

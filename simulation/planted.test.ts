@@ -16,7 +16,7 @@ const NOT_COPIED = ['node_modules', 'build', '.git', '.data', '.runtime', 'docs'
 /** The first world in which the bug shows is enough; it shows in one of these at the latest. */
 const COMMANDS = '20000';
 
-const patches = readdirSync(PLANTED).filter((name) => name.endsWith('.patch'));
+const patches = readdirSync(PLANTED).filter((name) => name.startsWith('SIM-'));
 
 let copy: string;
 

@@ -23,7 +23,8 @@ import {
 } from '#events';
 import { unreachable } from '#outcome';
 import type { Chance } from './chance.ts';
-import { type House, TARGETS } from './house.ts';
+import type { Hands } from './hands.ts';
+import type { AtRead, House, Standing } from './house.ts';
 import type { Line, Network } from './network.ts';
 import type { Timeline } from './timeline.ts';
 import type { Weather } from './weather.ts';
@@ -31,6 +32,8 @@ import type { Witness } from './witness.ts';
 
 type Parts = {
   readonly name: string;
+  readonly standing: Standing;
+  readonly hands: Hands;
   readonly timeline: Timeline;
   readonly chance: Chance;
   readonly weather: () => Weather;
@@ -38,8 +41,6 @@ type Parts = {
   readonly house: House;
   readonly witness: Witness;
 };
-
-const EMPTY = '0'.repeat(64);
 
 export class Tablet {
   readonly #parts: Parts;
@@ -56,18 +57,17 @@ export class Tablet {
   #seenOn = new Map<string, number>();
   /** All targets are known up to here; null before the first reading. */
   #readTo: number | null = null;
+  #reading = 0;
   #line: Line | null = null;
   #stopTicks: (() => void) | null = null;
   #tickedMs: number | null = null;
   #isFrozen: boolean;
-  readonly #mayNote: boolean;
 
   constructor(parts: Parts) {
     this.#parts = parts;
     this.name = parts.name;
     const { chance } = parts;
     this.#clockOffsetMs = chance.isIn(0.5) ? 0 : chance.between(-86_400_000, 3_600_000);
-    this.#mayNote = !chance.isIn(0.1);
     this.#isFrozen = false;
     this.#state = newDevice(null);
     this.#step({ kind: 'woke', nowMs: this.#nowMs });
@@ -103,34 +103,27 @@ export class Tablet {
   /** One thing that a person does; sometimes with two taps. */
   act(): void {
     if (this.#isFrozen || this.#state.isHidden) return;
-    const command = this.#make();
     const { chance, witness } = this.#parts;
     const isLive = this.#isLive;
+    const command = this.#make(isLive);
+    if (command === null) return;
     witness.made(this.name, command, isLive);
     this.#put({ kind: 'made', command, isLive, nowMs: this.#nowMs });
     if (chance.isIn(0.05)) this.#put({ kind: 'made', command, isLive, nowMs: this.#nowMs });
   }
 
-  #make(): Command {
-    const { chance } = this.#parts;
+  #make(isLive: boolean): Command | null {
     this.#commands += 1;
-    const target = chance.oneOf(TARGETS);
     const around = {
       commandId: `${this.name}-${String(this.#commands).padStart(8, '0')}`,
       device: this.name,
-      target,
       clientMs: Math.max(0, Math.round(this.#nowMs)),
     };
-    if (chance.isIn(0.5)) {
-      const payload = { text: `note ${this.#commands}`, writtenMs: null };
-      return { ...around, seen: null, kind: 'note written', payload };
-    }
-    const payload = {
-      ...{ statement: 'balance confirmed', shown: EMPTY, role: 'lead', second: null },
-      basis: this.#pinned?.seq ?? 0,
-      restsOn: target.startsWith('set:') ? ['document:show:a'] : [],
-    };
-    return { ...around, seen: this.#seenOn.get(target) ?? 0, kind: 'signed', payload };
+    return this.#parts.hands.next({
+      ...{ number: this.#commands, around, isLive },
+      pinnedSeq: this.#pinned?.seq ?? 0,
+      seenOn: (target) => this.#seenOn.get(target) ?? 0,
+    });
   }
 
   /** Sleep, a reload, a frozen page, a clock set by hand. */
@@ -163,8 +156,7 @@ export class Tablet {
     this.#outbox = [];
     this.#state = newDevice(this.#pinned);
     this.#seenOn = new Map();
-    this.#readTo = null;
-    this.#read();
+    this.#readsAnew();
     for (const command of this.#kept.values()) {
       this.#put({ kind: 'found', command, nowMs: this.#nowMs });
     }
@@ -203,7 +195,7 @@ export class Tablet {
         return;
       case 'reload':
         this.#parts.witness.adopted(this.name, this.#state.pinned?.seq ?? 0);
-        this.#read();
+        this.#readsAnew();
         return;
       case 'keep':
         this.#pinned = effect.pinned;
@@ -292,13 +284,24 @@ export class Tablet {
     });
   }
 
+  /** What was read before is of another page, or of a record that was begun anew. */
+  #readsAnew(): void {
+    this.#readTo = null;
+    this.#reading += 1;
+    this.#parts.hands.read(null);
+    this.#read();
+  }
+
   /** Reads how things stand, as the page reads the documents and what was said of a set. */
   #read(): void {
     const { network, house } = this.#parts;
+    const reading = this.#reading;
     network.ask(() => house.standing(), {
-      heard: this.#ofPage(({ seq, lastOn }: NonNullable<ReturnType<House['standing']>>) => {
-        this.#readTo = seq;
-        for (const [target, last] of lastOn) this.#sawOn(target, last);
+      heard: this.#ofPage((at: AtRead) => {
+        if (reading !== this.#reading) return;
+        this.#readTo = at.seq;
+        for (const [target, last] of at.lastOn) this.#sawOn(target, last);
+        this.#parts.hands.read(at);
       }),
       gaveUp: () => undefined,
     });
@@ -312,6 +315,7 @@ export class Tablet {
     for (const event of events) {
       this.#parts.witness.applied(this.name, event);
       this.#sawOn(event.target, event.seq);
+      this.#parts.hands.applied(event);
     }
   }
 
@@ -348,14 +352,15 @@ export class Tablet {
 
   #told(outcome: Outcome): void {
     this.#parts.witness.told(this.name, outcome);
+    this.#parts.hands.told(outcome);
   }
 
   #send(command: Command): void {
-    const { network, house } = this.#parts;
+    const { network, house, standing } = this.#parts;
     const { commandId } = command;
     const body = JSON.stringify(command);
     const lost = this.#ofPage(() => this.#put({ kind: 'lost', commandId, nowMs: this.#nowMs }));
-    network.ask(() => house.post(body, this.#mayNote), {
+    network.ask(() => house.post(body, standing), {
       heard: this.#ofPage((taken: NonNullable<ReturnType<House['post']>>) => {
         if (taken.kind === 'answered') this.#put({ kind: 'answered', answer: taken.answer });
         else if (taken.kind === 'fault') lost();

@@ -35,6 +35,12 @@ export const CLEAR: Weather = {
   clockJumps: 0,
 };
 
+/** The same weather, so much milder. */
+export const milder = (weather: Weather, share: number): Weather => {
+  const names = Object.keys(CLEAR) as readonly (keyof Weather)[];
+  return { ...CLEAR, ...Object.fromEntries(names.map((name) => [name, share * weather[name]])) };
+};
+
 /** Each house has weather of its own: in some little goes wrong, in some most things do. */
 export const weatherBy = (chance: Chance): Weather => {
   const share = (most: number): number => (chance.isIn(0.3) ? 0 : chance.next() * most);

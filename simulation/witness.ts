@@ -18,19 +18,24 @@ type Given = {
   readonly outcome: Outcome | null;
 };
 
+/** Who else wants to hear what became of a command. */
+type Heard = (command: Command, outcome: Outcome) => void;
+
 /** 15 s that a heartbeat is good for, 5 s that a jump of the clock goes unnoticed, one tick. */
 const LIVE_MS = 21_000;
 
 export class Witness {
   readonly #timeline: Timeline;
+  readonly #heard: Heard;
   readonly #given = new Map<string, Given>();
   readonly #appliedTo = new Map<string, number>();
   readonly #heads: { readonly atMs: number; readonly seq: number }[] = [];
   #house: House | null = null;
   #oldest = 0;
 
-  constructor(timeline: Timeline) {
+  constructor(timeline: Timeline, heard: Heard = () => undefined) {
     this.#timeline = timeline;
+    this.#heard = heard;
   }
 
   /** Looks on as the record grows. */
@@ -62,6 +67,7 @@ export class Witness {
       throw new RuleBroken('told', `${device} of ${outcome.commandId}: ${one}, then ${other}`);
     }
     this.#given.set(outcome.commandId, { ...given, outcome });
+    this.#heard(given.command, outcome);
     if (outcome.outcome === 'refused' && (outcome.words === '' || outcome.code === '')) {
       throw new RuleBroken('told', `${outcome.commandId} was refused without a reason`);
     }

@@ -3,6 +3,7 @@ import { chanceFrom } from './chance.ts';
 import { RuleBroken } from './delivery-rules.ts';
 import { House, type Storage } from './house.ts';
 import { Network } from './network.ts';
+import { notesAndSigns, writingHands } from './notes-and-signs.ts';
 import { Tablet } from './tablet.ts';
 import { Timeline } from './timeline.ts';
 import { CLEAR, type Weather, weatherBy } from './weather.ts';
@@ -30,14 +31,18 @@ export const runWorld = (seed: number, commands: number, storage: Storage): Told
   let weather: Weather = bad;
   const sky = (): Weather => weather;
   const network = new Network(timeline, chance, sky);
-  const house = new House({ timeline, chance, weather: sky, storage });
+  const house = new House({ timeline, chance, weather: sky, storage, work: notesAndSigns(chance) });
   const witness = new Witness(timeline);
   witness.watch(house);
   const around = { timeline, chance, weather: sky, network, house, witness };
   const devices = 2 + chance.below(11);
   const tablets = Array.from(
     { length: devices },
-    (_, at) => new Tablet({ ...around, name: `tablet-${at + 1}` }),
+    (_, at) =>
+      new Tablet({
+        ...{ ...around, name: `tablet-${at + 1}`, hands: writingHands(chance) },
+        standing: { by: 'person-1', mayNote: !chance.isIn(0.1) },
+      }),
   );
   const act = (tablet: Tablet): void => {
     if (witness.given >= commands) return;
@@ -57,7 +62,8 @@ export const runWorld = (seed: number, commands: number, storage: Storage): Told
   return { seed, devices, commands: witness.given, events, crashes, faults, outcomes };
 };
 
-const agree = (house: House, tablets: readonly Tablet[]): void => {
+/** In the end every device has the whole record, and waits for nothing. */
+export const agree = (house: House, tablets: readonly Tablet[]): void => {
   const { seq, hash } = house.log.head();
   for (const { name, pinned, isIdle, state } of tablets) {
     if (pinned?.seq !== seq || pinned.hash !== hash) {

@@ -60,6 +60,12 @@ const TakeOutPage = lazy(async () => ({
 const NotesPage = lazy(async () => ({
   default: (await import('./live/notes-page.tsx')).NotesPage,
 }));
+const LiveScreen = lazy(async () => ({
+  default: (await import('./call/live-screen.tsx')).LiveScreen,
+}));
+const DrillPage = lazy(async () => ({
+  default: (await import('./drill/drill-page.tsx')).DrillPage,
+}));
 const PeopleScreen = lazy(async () => ({
   default: (await import('./people/people-screen.tsx')).PeopleScreen,
 }));
@@ -169,6 +175,7 @@ const isOfSet = (place: Place): place is OfSet => 'set' in place;
 const setOf = (place: Place): string | null => {
   if (isOfSet(place)) return place.set;
   if (place.kind === 'house' && place.part === 'found') return place.inside ?? null;
+  if (place.kind === 'live' && place.path[0] === 'set') return place.path[1] ?? null;
   return place.kind === 'sheets' ? (place.sheet?.split('/')[1] ?? null) : null;
 };
 
@@ -202,6 +209,8 @@ const titleOf = (place: Place, { sets, house }: Reckoning): string => {
         thisServer: message('This server'),
         people: message('People'),
         notes: message('Notes'),
+        live: message('Live'),
+        drill: message('Drill'),
         documents: message('Documents'),
         nowhere: message('Nowhere'),
       }[place.kind],
@@ -251,6 +260,7 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
       </Frame>
     );
   }
+  if (isAtPost(place)) return <AtPost {...{ place, work, spoken, isDemo }} />;
   return (
     <WorkContext value={work}>
       <EditingContext value={editing}>
@@ -275,6 +285,36 @@ const Workspace = ({ open, view }: { readonly open: Open; readonly view: InView 
     </WorkContext>
   );
 };
+
+type LivePlace = Extract<Place, { readonly kind: 'live' }>;
+
+const isAtPost = (place: Place): place is LivePlace =>
+  place.kind === 'live' && place.path[0] === 'post';
+
+type AtPostProps = {
+  readonly place: LivePlace;
+  readonly work: Work;
+  readonly spoken: Spoken;
+  readonly isDemo: boolean;
+};
+
+/** A post of a call has the whole screen: one action, at arm's length. */
+const AtPost = ({ place, work, spoken, isDemo }: AtPostProps) => (
+  <WorkContext value={work}>
+    <SpokenContext value={spoken}>
+      <Frame isDemo={isDemo} title={titleOf(place, work)}>
+        <main>
+          <SelfCheckNotice place={place} />
+          <Defect key={place.path.join('/')}>
+            <Suspense fallback={<p className="empty-words">Fetching this screen …</p>}>
+              <LiveScreen path={place.path} />
+            </Suspense>
+          </Defect>
+        </main>
+      </Frame>
+    </SpokenContext>
+  </WorkContext>
+);
 
 /** Seen only where it takes longer than a blink; the page says it is busy from the first. */
 const Behind = ({ isBehind }: { readonly isBehind: boolean }) => {
@@ -337,6 +377,10 @@ const Screen = ({ place, setInHand, onTake, takeGently, open, noticed }: ScreenP
       return <PeopleScreen place={place} />;
     case 'notes':
       return <NotesPage />;
+    case 'live':
+      return <LiveScreen path={place.path} />;
+    case 'drill':
+      return <DrillPage />;
     case 'documents':
       return <DocumentsScreen place={place} open={open} noticed={noticed} />;
     case 'nowhere':

@@ -18,6 +18,7 @@ const ROOMS = [
   'documents',
   'drawings',
   'events',
+  'call',
   'sheets',
   'exchange',
   'archive',

@@ -37,6 +37,9 @@ describe('address', () => {
     '/house/enter',
     '/house/enter/rules?field=rules.lockLimit&house=kestlemere',
     '/house/found/D1?house=kestlemere',
+    '/live',
+    '/drill?house=kestlemere',
+    '/live/post/gallery%3Amid',
     '/documents',
     '/documents/bring-in?show=vell',
     '/documents/take-out?at=trim%3Aplaying&house=kestlemere',
@@ -54,7 +57,7 @@ describe('address', () => {
     expect(there('/house/cellar').place).toEqual({ kind: 'nowhere', path: '/house/cellar' });
     expect(there('/house/plan/deck').place).toEqual({ kind: 'nowhere', path: '/house/plan/deck' });
     expect(there('/set/11/below').place).toEqual({ kind: 'nowhere', path: '/set/11/below' });
-    expect(there('/live').place).toEqual({ kind: 'nowhere', path: '/live' });
+    expect(there('/cues').place).toEqual({ kind: 'nowhere', path: '/cues' });
   });
 
   it('leaves a job or a start open that it does not know', () => {

@@ -61,6 +61,10 @@ export type Place =
   | { readonly kind: 'people'; readonly part: PeoplePart }
   /** What people wrote, about sets and about the house. */
   | { readonly kind: 'notes' }
+  /** A call with the crew: this device's post, or what is named behind `/live`. */
+  | { readonly kind: 'live'; readonly path: readonly string[] }
+  /** Practice with a simulated crew; nothing of it is recorded. */
+  | { readonly kind: 'drill' }
   /**
    * Houses and shows; or the revisions of one document, and which two are compared: null where the
    * address leaves it open.
@@ -176,6 +180,8 @@ const placeOf = (path: string, asked: URLSearchParams): Place => {
   if (first === 'self-check' && rest.length === 0) return { kind: 'selfCheck' };
   if (first === 'this-server' && rest.length === 0) return { kind: 'thisServer' };
   if (first === 'notes' && rest.length === 0) return { kind: 'notes' };
+  if (first === 'drill' && rest.length === 0) return { kind: 'drill' };
+  if (first === 'live') return { kind: 'live', path: rest };
   if (first === 'documents') return documentsOf(rest, asked, path);
   const part = PEOPLE_PARTS.find((each) => PEOPLE_PATHS[each] === `/${[first, ...rest].join('/')}`);
   if (part !== undefined) return { kind: 'people', part };
@@ -221,6 +227,10 @@ const pathOf = (place: Place): string => {
       return PEOPLE_PATHS[place.part];
     case 'notes':
       return '/notes';
+    case 'drill':
+      return '/drill';
+    case 'live':
+      return ['/live', ...place.path.map(encodeURIComponent)].join('/');
     case 'documents':
       return place.document === null
         ? '/documents'

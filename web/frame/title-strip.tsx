@@ -117,6 +117,7 @@ export const TitleStrip = ({ open, view, ids, setInHand }: StripProps) => {
           [tell('Set'), { kind: 'set', set: setInHand }],
           [tell('Order'), { kind: 'order', set: setInHand, job: null, from: null }],
         ] as const)),
+    [tell('Live'), { kind: 'live', path: [] }],
     [tell('Sheets'), { kind: 'sheets', sheet: null }],
     [tell('Documents'), { kind: 'documents', document: null, older: null, newer: null }],
   ];

@@ -1,15 +1,17 @@
-import { GLYPH_NAMES, type GlyphName, glyphWord, wallSigns } from '#drawings';
+import { GLYPH_NAMES, type GlyphName, glyphWord } from '#drawings';
 import { Glyph } from '../drawing/glyph-view.tsx';
 import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
+import { useWallSets } from './wall-sets.ts';
 
 /** The signs that stand on this wall, each with its word. */
 export const WallKey = () => {
   const tell = useTell();
-  const { assessment, house, nowMs } = useWork();
+  const { house } = useWork();
+  const { sets, signs } = useWallSets();
   const present = new Set<GlyphName>(
-    assessment.sets.flatMap((set) => {
-      const { balance, hold } = wallSigns(set, house, nowMs);
+    sets.flatMap((set) => {
+      const { balance, hold } = signs(set);
       return [balance, hold].filter((name) => name !== null);
     }),
   );

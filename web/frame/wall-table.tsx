@@ -1,18 +1,20 @@
-import { glyphWord, wallSigns } from '#drawings';
+import type { SetAssessment } from '#assessment';
+import { glyphWord } from '#drawings';
 import { sayMeasure, sayMoment } from '#sheets';
 import { phrase } from '#texts';
 import { Link } from '../address/link.tsx';
 import { useTell } from '../language/use-tell.ts';
 import type { Work } from '../reckoning/use-work.ts';
 import { useWork } from '../reckoning/use-work.ts';
+import { useWallSets, type WallSets } from './wall-sets.ts';
 
 /** What the drawing says, to be read in order. */
-const rowOf = ({ set, id }: Work['sets'][number], { house, nowMs }: Work) => {
+const rowOf = (set: SetAssessment, signs: WallSets['signs'], { house }: Work) => {
   const { state } = set.recorded;
-  const { balance, hold, word } = wallSigns(set, house, nowMs);
+  const { balance, hold, word } = signs(set);
   const { height, knowledge } = state;
   return {
-    id,
+    id: set.lineSet.id,
     name: set.hang?.name ?? phrase(house, 'empty'),
     height: height === null ? 'unknown' : sayMeasure({ value: height.high, kind: 'length' }, house),
     balance: balance === null ? phrase(house, 'none to show') : glyphWord(house, balance),
@@ -26,6 +28,7 @@ const rowOf = ({ set, id }: Work['sets'][number], { house, nowMs }: Work) => {
 export const WallTable = () => {
   const tell = useTell();
   const work = useWork();
+  const { sets, signs } = useWallSets();
   return (
     <section className="wide" aria-label={tell('The wall as a table')}>
       <table className="plain">
@@ -41,8 +44,8 @@ export const WallTable = () => {
           </tr>
         </thead>
         <tbody>
-          {work.sets.map((each) => {
-            const row = rowOf(each, work);
+          {sets.map((set) => {
+            const row = rowOf(set, signs, work);
             return (
               <tr key={row.id}>
                 <th scope="row">

@@ -14,7 +14,9 @@ import { DrawingView } from '../drawing/drawing-view.tsx';
 import { useWidth } from '../drawing/use-width.ts';
 import { useTell } from '../language/use-tell.ts';
 import { useWork } from '../reckoning/use-work.ts';
+import { CallWallLater } from './call-wall-later.tsx';
 import { WallKey } from './wall-key.tsx';
+import { useWallSets } from './wall-sets.ts';
 import { useWallSize, type WallSize } from './wall-size.ts';
 import { WallTable } from './wall-table.tsx';
 
@@ -70,21 +72,31 @@ const useColumnsDrawn = (house: House, nowMs: number, size: WallSize) =>
   // biome-ignore lint/correctness/useExhaustiveDependencies: a change of these makes all anew
   useMemo(() => new WeakMap<SetAssessment, WallColumn>(), [house, nowMs, size]);
 
-/** A set chosen on the wall opens on the screen that is about one set, if one is open. */
-const placeFor = (set: string, isOrder: boolean): Place =>
-  isOrder ? { kind: 'order', set, job: null, from: null } : { kind: 'set', set };
+/** Where a set chosen on the wall opens: on the screen that is about one set, if one is open. */
+type Way = 'set' | 'order' | 'live';
+
+const wayOf = ({ kind }: Place): Way => (kind === 'order' || kind === 'live' ? kind : 'set');
+
+const placeFor = (set: string, kind: Way): Place => {
+  if (kind === 'live') return { kind, path: ['set', set] };
+  return kind === 'order' ? { kind, set, job: null, from: null } : { kind: 'set', set };
+};
+
+/** Of which the wall changes the set and nothing else. */
+const isOfSet = (place: Place): boolean =>
+  place.kind === 'live' ? place.path[0] === 'set' : place.kind === 'set' || place.kind === 'order';
 
 type ColumnProps = {
   readonly column: ReturnType<typeof wallDrawing>['columns'][number];
-  readonly isOrder: boolean;
+  readonly way: Way;
   readonly isInHand: boolean;
   readonly isEntry: boolean;
 };
 
-const Column = memo(({ column, isOrder, isInHand, isEntry }: ColumnProps) => (
+const Column = memo(({ column, way, isInHand, isEntry }: ColumnProps) => (
   <li data-set={column.set} className={isInHand ? 'in-hand' : undefined}>
     <Link
-      to={placeFor(column.set, isOrder)}
+      to={placeFor(column.set, way)}
       isHere={isInHand}
       name={column.name}
       tabIndex={isEntry ? 0 : -1}
@@ -95,30 +107,37 @@ const Column = memo(({ column, isOrder, isInHand, isEntry }: ColumnProps) => (
 ));
 Column.displayName = 'Column';
 
-export const Wall = ({ setInHand, onTake }: WallProps) => {
-  const tell = useTell();
-  const { assessment, house, nowMs } = useWork();
-  const { place } = useAddress();
-  const isOrder = place.kind === 'order';
+/** The drawing in the room that there is, and whether it is of a call or of the record. */
+const useDrawnWall = () => {
+  const { house, nowMs } = useWork();
+  const { sets, signs, isOfCall } = useWallSets();
   const [section, room] = useWidth<HTMLElement>();
-  const size = useRoomyColumns(useWallSize(), room, assessment.sets.length);
+  const size = useRoomyColumns(useWallSize(), room, sets.length);
   const columnsDrawn = useColumnsDrawn(house, nowMs, size);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: signs are new where sets are
   const wall = useMemo(() => {
     const kept = (set: SetAssessment) => columnsDrawn.get(set);
-    const drawn = wallDrawing(assessment, house, { ...size, nowMs, kept });
-    for (const [at, set] of assessment.sets.entries()) {
+    const drawn = wallDrawing({ sets }, house, { ...size, nowMs, signs, kept });
+    for (const [at, set] of sets.entries()) {
       const column = drawn.columns[at];
       if (column !== undefined) columnsDrawn.set(set, column);
     }
     return drawn;
-  }, [assessment, house, nowMs, size, columnsDrawn]);
+  }, [sets, house, nowMs, size, columnsDrawn]);
+  return { wall, size, section, isOfCall };
+};
+
+export const Wall = ({ setInHand, onTake }: WallProps) => {
+  const tell = useTell();
+  const { wall, size, section, isOfCall } = useDrawnWall();
+  const { place } = useAddress();
   const order = wall.columns.map(({ set }) => set);
   const typedSet = useTypedSet(order);
   const scroller = useCentred(setInHand, size.columnWidth);
   const [entry] = order.includes(setInHand ?? '') ? [setInHand] : order;
   const take = (set: string): void => {
     onTake(set);
-    if (place.kind === 'set' || isOrder) go(placeFor(set, isOrder), { replace: true });
+    if (isOfSet(place)) go(placeFor(set, wayOf(place)), { replace: true });
     scroller.current?.querySelector<HTMLElement>(`[data-set="${CSS.escape(set)}"] a`)?.focus();
   };
   const press = (event: React.KeyboardEvent): void => {
@@ -134,7 +153,15 @@ export const Wall = ({ setInHand, onTake }: WallProps) => {
   };
   if (order.length === 0) return <EmptyWall />;
   return (
-    <section ref={section} className="wall" aria-label={tell('The wall: every set as recorded')}>
+    <section
+      ref={section}
+      className="wall"
+      aria-label={
+        isOfCall
+          ? tell('The wall: every set as it stands in the call')
+          : tell('The wall: every set as recorded')
+      }
+    >
       <div className="wall-scroller" ref={scroller}>
         <div className="wall-sheet" style={{ width: wall.frame.width, height: size.height }}>
           <DrawingView drawing={wall.frame} className="wall-frame" silent />
@@ -143,7 +170,7 @@ export const Wall = ({ setInHand, onTake }: WallProps) => {
               <Column
                 key={column.set}
                 column={column}
-                isOrder={isOrder}
+                way={wayOf(place)}
                 isInHand={column.set === setInHand}
                 isEntry={column.set === entry}
               />
@@ -151,6 +178,7 @@ export const Wall = ({ setInHand, onTake }: WallProps) => {
           </ol>
         </div>
       </div>
+      <CallWallLater />
       <WallFoot />
     </section>
   );

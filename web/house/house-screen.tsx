@@ -5,6 +5,7 @@ import type { HousePart, Place } from '../address/address.ts';
 import { Link } from '../address/link.tsx';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
+import { useWallSets } from '../frame/wall-sets.ts';
 import { HousePage } from '../house-page/house-page.tsx';
 import type { Databases } from '../keeping/server.ts';
 import { useTell } from '../language/use-tell.ts';
@@ -113,9 +114,11 @@ const OfOrder = ({ choice, ...props }: Of<OrderChoice>) => (
   <Shown {...props} choice={choice} answer={useOrderMoment(choice)} />
 );
 
-const OfHouse = ({ choice, ...props }: Of<Exclude<MomentChoice, OrderChoice>>) => (
-  <Shown {...props} choice={choice} answer={momentOf(useWork(), choice)} />
-);
+const OfHouse = ({ choice, ...props }: Of<Exclude<MomentChoice, OrderChoice>>) => {
+  const { sets, isOfCall } = useWallSets();
+  const answer = momentOf(useWork(), choice, isOfCall ? sets : null);
+  return <Shown {...props} choice={choice} answer={answer} />;
+};
 
 const Shown = ({
   place,

@@ -1,6 +1,13 @@
 /** The house at the moment that the address names, or why there is none. */
 import { useMemo } from 'react';
-import { cueMoment, type HouseMoment, recordedMoment, stepMoment, trimMoment } from '#assessment';
+import {
+  cueMoment,
+  type HouseMoment,
+  recordedMoment,
+  type SetAssessment,
+  stepMoment,
+  trimMoment,
+} from '#assessment';
 import type { House } from '#house';
 import { unreachable } from '#outcome';
 import { sayMoment } from '#sheets';
@@ -61,13 +68,19 @@ export const useOrderMoment = (choice: OrderChoice): MomentAnswer => {
   }, [answer, choice, house, sets]);
 };
 
+/** `inCall`: the sets as they stand in an open call, which is the record as long as it is. */
 export const momentOf = (
   { house, sets, show, state }: Work,
   choice: Exclude<MomentChoice, OrderChoice>,
+  inCall: readonly SetAssessment[] | null = null,
 ): MomentAnswer => {
   const all = sets.map(({ set }) => set);
   switch (choice.of) {
     case 'record': {
+      if (inCall !== null) {
+        const words = phrase(house, 'as every set stands in the call that is open');
+        return { moment: recordedMoment(inCall), words };
+      }
       const when =
         state === null
           ? phrase(house, 'nothing is recorded')

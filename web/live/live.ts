@@ -19,6 +19,7 @@ import {
   type OutboxInput,
   type Outcome,
   outboxStep,
+  type Pinned,
 } from '#events';
 import { unreachable } from '#outcome';
 import type { Boxes } from './boxes.ts';
@@ -49,6 +50,7 @@ type TabAsk = (
   after: number,
 ) => Promise<Pick<Extract<Input, { readonly kind: 'page' }>, 'events' | 'heartbeat'> | null>;
 type Input = DeviceInput<HouseEvent>;
+type Ear = (events: readonly HouseEvent[]) => void;
 
 export type LiveView = {
   readonly standing: DeviceStanding;
@@ -72,6 +74,7 @@ export class Live {
   #view: LiveView;
   #stopTicks = (): void => undefined;
   readonly #listeners = new Set<() => void>();
+  readonly #ears = new Set<Ear>();
   /** Newest revision of each document that was told of. */
   readonly #revisions = new Map<string, number>();
   #refreshing = 0;
@@ -90,6 +93,15 @@ export class Live {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
   };
+
+  /** Calls with what this page has applied, in its order and nothing twice. */
+  hear = (ear: Ear): (() => void) => {
+    this.#ears.add(ear);
+    return () => this.#ears.delete(ear);
+  };
+
+  /** Whose record this page follows, and how far it has come in it. */
+  record = (): Pinned | null => this.#state.pinned;
 
   start = (): void => {
     const nowMs = this.#parts.nowMs();
@@ -222,6 +234,7 @@ export class Live {
   };
 
   #applied = (events: readonly HouseEvent[]): void => {
+    for (const ear of this.#ears) ear(events);
     let isNews = false;
     for (const event of events) {
       if (event.kind === 'document saved') {

@@ -12,7 +12,13 @@ import {
 } from '#orders';
 import type { Refusal } from '#outcome';
 import type { Step } from '#state';
-import { type Asked, type Documents, type OrderAnswer, questionOf } from './question.ts';
+import {
+  type Asked,
+  type Documents,
+  type InCall,
+  type OrderAnswer,
+  questionOf,
+} from './question.ts';
 
 export type Found = {
   readonly plan: WorkedOrder['plan'];
@@ -40,10 +46,15 @@ export const foundOf = (answer: OrderAnswer): FoundAnswer => {
 };
 
 /** The same documents give the same question, so only what was found has to travel. */
-export const answerFrom = (documents: Documents, asked: Asked, found: FoundAnswer): OrderAnswer => {
+export const answerFrom = (
+  documents: Documents,
+  asked: Asked,
+  found: FoundAnswer,
+  inCall: InCall | null = null,
+): OrderAnswer => {
   if ('refusals' in found) return found;
   const { plan, steps, doubt, startAssumed, assumed, restraint } = found;
-  const read = questionOf(documents, asked);
+  const read = questionOf(documents, asked, inCall);
   if (!read.ok) return { refusals: read.error };
   const start = { ...read.value.start, assumed: startAssumed };
   const question: OrderQuestion = { ...read.value, start, doubt };

@@ -4,13 +4,17 @@ import { message } from '#texts';
 import { useTell } from '../language/use-tell.ts';
 
 type FrameProps = {
-  readonly word: 'PLANNED' | 'WHAT IF';
+  readonly word: 'PLANNED' | 'WHAT IF' | 'DRILL';
   readonly title: string;
   readonly note?: string | null;
   readonly children: ReactNode;
 };
 
-const WORDS = { PLANNED: message('PLANNED'), 'WHAT IF': message('WHAT IF') } as const;
+const WORDS = {
+  PLANNED: message('PLANNED'),
+  'WHAT IF': message('WHAT IF'),
+  DRILL: message('DRILL'),
+} as const;
 
 export const PlannedFrame = ({ word, title, note = null, children }: FrameProps) => {
   const id = useId();

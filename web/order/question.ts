@@ -13,10 +13,11 @@ import {
   type WorkedOrder,
   type WorkKind,
   workOutBest,
+  writtenStart,
 } from '#orders';
 import { ok, type Refusal, type Result, unreachable } from '#outcome';
 import type { Show } from '#show';
-import type { HouseState, SetState } from '#state';
+import type { HouseState, OrderPhysics, SetState, Standing } from '#state';
 import type { OrderStartName } from '../address/address.ts';
 
 export type Asked = {
@@ -53,10 +54,19 @@ type Answer = Result<OrderQuestion, readonly Refusal[]>;
 
 const STARTS_OF = { bare: bareStart, planned: plannedStart, recorded: recordedStart } as const;
 
-export const questionOf = (documents: Documents, { set, job: kind, from }: Asked): Answer => {
-  const job = openJob(documents, set);
-  if (!job.ok) return job;
-  const start = STARTS_OF[from](job.value);
+/** In a call: how the set truly stands, and its physics with what was weighed and pulled in it. */
+export type InCall = { readonly standing: Standing; readonly physics: OrderPhysics };
+
+export const questionOf = (
+  documents: Documents,
+  { set, job: kind, from }: Asked,
+  inCall: InCall | null = null,
+): Answer => {
+  const read = openJob(documents, set);
+  if (!read.ok) return read;
+  const job = inCall === null ? read : ok({ ...read.value, physics: inCall.physics });
+  const start =
+    inCall === null ? STARTS_OF[from](job.value) : ok(writtenStart(job.value, inCall.standing));
   if (!start.ok) return start;
   const goal = goalOf(kind, job.value, start.value.standing);
   if (!goal.ok) return goal;
@@ -83,7 +93,11 @@ const goalOf = (
 export type OrderAnswer = WorkedOrder | { readonly refusals: readonly Refusal[] };
 
 /** May take a second: never on the thread of the page. */
-export const answerOf = (documents: Documents, asked: Asked): OrderAnswer => {
-  const question = questionOf(documents, asked);
+export const answerOf = (
+  documents: Documents,
+  asked: Asked,
+  inCall: InCall | null = null,
+): OrderAnswer => {
+  const question = questionOf(documents, asked, inCall);
   return question.ok ? workOutBest(question.value) : { refusals: question.error };
 };

@@ -1,9 +1,14 @@
 /** One thread that searches for orders; a search that nobody waits for any more is ended. */
+import type { CallDocuments } from '#call';
+import type { HouseNow } from '#state';
 import type { Documents as RawDocuments } from '../reckoning/reckon.ts';
 import type { FoundAnswer } from './found.ts';
 import type { Asked } from './question.ts';
 
-export type SearchRequest = { readonly documents: RawDocuments; readonly asked: Asked };
+/** In a call the work begins where the set truly stands, whatever a document says. */
+export type SearchRequest =
+  | { readonly documents: RawDocuments; readonly asked: Asked }
+  | { readonly inCall: CallDocuments; readonly now: HouseNow; readonly asked: Asked };
 
 type Heard = {
   readonly onFound: (answer: FoundAnswer) => void;

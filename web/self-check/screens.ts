@@ -20,6 +20,8 @@ export const restsOn = (place: Place): readonly Calculation[] => {
       return ALL;
     case 'sheets':
     case 'whichSet':
+    case 'live':
+    case 'drill':
       return [...ALL, 'motion'];
     case 'order':
       return [...WALL, 'motion'];

@@ -2,6 +2,9 @@
 
 import { useMemo, useState } from 'react';
 import { type SheetContext, sheetIds, sheetOf } from '#sheets';
+import type { HouseNow } from '#state';
+import { useCall } from '../call/use-call.ts';
+import { useNames } from '../call-desk/use-names.ts';
 import { Notice } from '../frame/notice.tsx';
 import { TitleBlock } from '../frame/title-block.tsx';
 import { nameOnDevice } from '../keeping/name-on-device.ts';
@@ -14,6 +17,13 @@ import { PrintLinks } from './print-links.tsx';
 import { SheetList } from './sheet-list.tsx';
 import { SheetPreview } from './sheet-preview.tsx';
 
+/** The call of this very show, while it runs; a sheet of another says nothing of this one. */
+const useCallOf = ({ house, show }: Work): HouseNow | null => {
+  const { now } = useCall();
+  const call = now?.call ?? null;
+  return call !== null && call.house === house.id && call.show === show.id ? now : null;
+};
+
 /** The clock of the preview: when this screen was opened, as a print of that moment would say. */
 const useContextOf = (work: Work): SheetContext => {
   const tell = useTell();
@@ -24,6 +34,8 @@ const useContextOf = (work: Work): SheetContext => {
     revision2: kept.show.server.revision,
   });
   const { browser, server } = useChecks();
+  const now = useCallOf(work);
+  const people = useNames();
   // The server makes the prints; before it has answered nothing is known of it.
   const { installation } = browser;
   // Kept while documents are the same: an order that was found for one sheet is found for all.
@@ -36,10 +48,25 @@ const useContextOf = (work: Work): SheetContext => {
       assessment,
       findings,
       orders,
+      now,
+      people,
       stamp: { revision, printedAt, printedBy: nameOnDevice() },
       selfCheck: server ?? { installation, state: { is: 'notRun' } },
     }),
-    [house, show, state, assessment, findings, orders, revision, printedAt, installation, server],
+    [
+      house,
+      show,
+      state,
+      assessment,
+      findings,
+      orders,
+      now,
+      people,
+      revision,
+      printedAt,
+      installation,
+      server,
+    ],
   );
 };
 

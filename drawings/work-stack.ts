@@ -52,7 +52,7 @@ const frameOf = (heightM: number, options: WorkStackOptions): Frame => {
   const { width, height, isLabelled } = options;
   const panY = height - MARGIN - PAN;
   const perMetre = (panY - MARGIN) / Math.max(0.2, heightM * ROOM_ABOVE);
-  const brickWidth = isLabelled ? Math.min(72, width * 0.3) : Math.min(100, width * 0.68);
+  const brickWidth = isLabelled ? Math.min(66, width * 0.3) : Math.min(100, width * 0.68);
   return {
     yOf: (atM) => panY - atM * perMetre,
     centreX: width / 2,

@@ -185,6 +185,8 @@ describe('while bricks are handled', () => {
     await gallery.getByRole('button', { name: /^SHOUT STOP/ }).waitFor();
     expect(await gallery.getByRole('button', { name: /plate 3 on/ }).count()).toBe(0);
     await gallery.getByText('NOT LIVE.', { exact: true }).waitFor();
+    await gallery.getByText('Leave had been given when this device last heard.').waitFor();
+    expect(await gallery.getByText('do it now').count()).toBe(0);
     await server().begin();
     await gallery.getByRole('button', { name: /plate 3 on/ }).waitFor();
     for (let so = 3; isBrickStep(step) && so <= step.count; so += 1) await onePlate(step, so);

@@ -31,7 +31,7 @@ export const HeldNotes = () => {
   );
 };
 
-type NotLiveProps = {
+type NoteProps = {
   readonly now: HouseNow;
   readonly house: string;
   readonly task: PostTask | null;
@@ -43,39 +43,45 @@ const setsAtWork = ({ sets }: HouseNow): readonly string[] =>
     .filter(([, { plan, leave, asked }]) => plan !== null || leave !== null || asked !== null)
     .map(([id]) => id);
 
-export const NotLive = ({ now, house, task }: NotLiveProps) => {
+export const NotLive = () => {
   const tell = useTell();
   const voice = useVoice();
-  const id = useId();
   const { asOf } = useCall();
-  const [about, setAbout] = useState(task?.set ?? '');
-  const sets = [...new Set([...(task === null ? [] : [task.set]), ...setsAtWork(now)])];
   return (
     <div className="not-live" role="alert">
       <Glyph name="stale" />
-      <div>
-        <p>
-          <b>{tell('NOT LIVE.')}</b>{' '}
-          {asOf === null
-            ? ''
-            : tell('What is shown is {asOf}.', { asOf: sayAsOf(asOf, Date.now(), voice) })}{' '}
-          {tell('No leave can be asked or given. Work by voice and paper, or stop.')}{' '}
-          <Link to={{ kind: 'sheets', sheet: null }}>{tell('Sheets')}</Link>
-        </p>
-        <p>{tell('Note what is done on paper. It changes nothing until people settle it.')}</p>
-        <p className="note-about">
-          <label htmlFor={id}>{tell('It is about')}</label>{' '}
-          <select id={id} value={about} onChange={({ target }) => setAbout(target.value)}>
-            {sets.map((set) => (
-              <option key={set} value={set}>
-                {tell('set {set}', { set })}
-              </option>
-            ))}
-            <option value="">{tell('the house')}</option>
-          </select>
-        </p>
-        <NoteForm target={about === '' ? 'house' : targetOfSet(house, about)} />
-      </div>
+      <p>
+        <b>{tell('NOT LIVE.')}</b>{' '}
+        {asOf === null
+          ? ''
+          : tell('What is shown is {asOf}.', { asOf: sayAsOf(asOf, Date.now(), voice) })}{' '}
+        {tell('No leave can be asked or given. Work by voice and paper, or stop.')}{' '}
+        <Link to={{ kind: 'sheets', sheet: null }}>{tell('Sheets')}</Link>
+      </p>
+    </div>
+  );
+};
+
+export const PaperNote = ({ now, house, task }: NoteProps) => {
+  const tell = useTell();
+  const id = useId();
+  const [about, setAbout] = useState(task?.set ?? '');
+  const sets = [...new Set([...(task === null ? [] : [task.set]), ...setsAtWork(now)])];
+  return (
+    <div className="paper-note">
+      <p>{tell('Note what is done on paper. It changes nothing until people settle it.')}</p>
+      <p>
+        <label htmlFor={id}>{tell('It is about')}</label>{' '}
+        <select id={id} value={about} onChange={({ target }) => setAbout(target.value)}>
+          {sets.map((set) => (
+            <option key={set} value={set}>
+              {tell('set {set}', { set })}
+            </option>
+          ))}
+          <option value="">{tell('the house')}</option>
+        </select>
+      </p>
+      <NoteForm target={about === '' ? 'house' : targetOfSet(house, about)} />
     </div>
   );
 };

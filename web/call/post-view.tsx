@@ -13,7 +13,7 @@ import { momentNow } from '../offline/house-fetch.ts';
 import { Alarmed } from './alarmed.tsx';
 import { Confirmed } from './confirmed.tsx';
 import { CountPad, countOf } from './count-pad.tsx';
-import { HeldNotes, NotLive } from './not-live.tsx';
+import { HeldNotes, NotLive, PaperNote } from './not-live.tsx';
 import { Otherwise } from './otherwise.tsx';
 import { PostBody } from './post-body.tsx';
 import { PostHead } from './post-head.tsx';
@@ -83,7 +83,12 @@ export const PostView = (props: PostProps) => {
         <>
           <PostBody>
             <StoppedWords stop={stop} now={now} house={house} />
-            {isLive ? null : <NotLive now={now} house={house.id} task={task} />}
+            {isLive ? null : (
+              <>
+                <NotLive />
+                <PaperNote now={now} house={house.id} task={task} />
+              </>
+            )}
           </PostBody>
           <div className="post-acts">
             <StoppedActs {...{ stop, now, house, post, posts, isLive }} />
@@ -108,11 +113,12 @@ const Working = (props: WorkingProps) => {
   const above = (
     <>
       <Alarmed now={now} documents={documents} />
-      {isLive ? null : <NotLive now={now} house={documents.house.id} task={task} />}
+      {isLive ? null : <NotLive />}
       <HeldNotes />
       <OtherTasks {...props} />
     </>
   );
+  const below = isLive ? <Awake /> : <PaperNote now={now} house={documents.house.id} task={task} />;
   const beside = isWide ? (
     <div className="post-side">
       <Confirmed now={now} documents={documents} />
@@ -122,7 +128,7 @@ const Working = (props: WorkingProps) => {
     </div>
   ) : null;
   if (task !== null) {
-    return <Task key={`${task.set} ${task.is}`} {...{ ...props, task, above, beside }} />;
+    return <Task key={`${task.set} ${task.is}`} {...{ ...props, task, above, below, beside }} />;
   }
   return (
     <>
@@ -132,7 +138,7 @@ const Working = (props: WorkingProps) => {
           <NothingNow {...props} />
           {beside}
         </div>
-        <Awake />
+        {below}
       </PostBody>
       <div className="post-acts">{isLive ? <PostSays {...props} isNext /> : null}</div>
     </>
@@ -181,6 +187,7 @@ const NothingNow = ({ now, documents, post }: WorkingProps) => {
 type TaskProps = Omit<WorkingProps, 'task'> & {
   readonly task: PostTask;
   readonly above: ReactNode;
+  readonly below: ReactNode;
   readonly beside: ReactNode;
 };
 
@@ -195,7 +202,7 @@ const useWorkedOut = ({ post, task, now, documents, desk }: TaskProps) =>
   }, [now, task, post, desk, documents]);
 
 const Task = (props: TaskProps) => {
-  const { post, task, now, documents, isLive, isWide, above, beside } = props;
+  const { post, task, now, documents, isLive, isWide, above, below, beside } = props;
   const saying = useSay();
   const tell = useTell();
   const [isOther, setOther] = useState(false);
@@ -237,11 +244,13 @@ const Task = (props: TaskProps) => {
               onBack={() => setOther(false)}
             />
           ) : (
-            <TaskBody {...{ post, task, set, now, documents, isWide, words, against, pad }} />
+            <TaskBody
+              {...{ post, task, set, now, documents, isWide, isLive, words, against, pad }}
+            />
           )}
           {pad === null ? beside : null}
         </div>
-        <Awake />
+        {below}
       </PostBody>
       {isLive && !isOther ? (
         <div className="post-acts">

@@ -34,7 +34,7 @@ const upWords = ({ before, house, physics, task }: StackProps, count: number): s
   return phrase(house, '{height} up', { height });
 };
 
-const WIDE = { width: 300, height: 250, letter: 24, isLabelled: true };
+const WIDE = { width: 312, height: 250, letter: 24, isLabelled: true };
 const NARROW = { width: 120, height: 150, letter: 24, isLabelled: false };
 
 export const StackView = (props: StackProps) => {

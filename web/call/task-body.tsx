@@ -20,6 +20,7 @@ type BodyProps = {
   readonly documents: CallDocuments;
   readonly words: TaskWords;
   readonly isWide: boolean;
+  readonly isLive: boolean;
   /** What stands against it; it stands where one reads what to do. */
   readonly against: ReactNode;
   /** Where a count is typed, in the place of the drawing; null where none is asked. */
@@ -108,9 +109,15 @@ const Where = (props: BodyProps) => {
 };
 
 /** Whose turn it is, and what has been asked and given so far. */
-const useTurn = ({ task, now, documents }: BodyProps): string => {
+const useTurn = ({ task, now, documents, isLive }: BodyProps): string => {
   const tell = useTell();
   const { house } = documents;
+  // What was given may have been taken back since, or STOP said.
+  if (!isLive) {
+    return task.is === 'inHand'
+      ? tell('Leave had been given when this device last heard. Ask by voice.')
+      : tell('No leave had been given when this device last heard.');
+  }
   switch (task.is) {
     case 'inHand':
       return tell('Leave is given: do it now.');

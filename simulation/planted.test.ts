@@ -14,7 +14,7 @@ const ROOT = join(import.meta.dirname, '..');
 const PLANTED = join(import.meta.dirname, 'planted');
 const NOT_COPIED = ['node_modules', 'build', '.git', '.data', '.runtime', 'docs', 'journeys'];
 /** The first world in which the bug shows is enough; it shows in one of these at the latest. */
-const COMMANDS = '20000';
+const COMMANDS = '40000';
 
 const patches = readdirSync(PLANTED).filter((name) => name.startsWith('SIM-'));
 

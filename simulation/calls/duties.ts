@@ -117,7 +117,7 @@ type Handling = {
 };
 
 const bricks = (worker: Worker, { set, step, doing, report }: Handling): Said | null => {
-  const { truth, chance, person } = worker;
+  const { truth, chance, person, habits } = worker;
   if (doing.moved >= step.count) {
     return doing.isSilent ? null : report({ as: 'done', plates: step.count });
   }
@@ -129,7 +129,7 @@ const bricks = (worker: Worker, { set, step, doing, report }: Handling): Said | 
   doing.moved += more;
   if (truly < wanted) return report({ as: 'otherwise', words: 'there are no more of them' });
   if (doing.isSilent) return null;
-  if (isLast && chance.isIn(0.06)) return report({ as: 'done', plates: step.count });
+  if (isLast && chance.isIn(habits.skips)) return report({ as: 'done', plates: step.count });
   const payload = { call: CALL, post: person.post, leave: doing.leave, count: doing.moved };
   return { kind: 'plates counted', target: targetOf(worker, set), payload };
 };
@@ -334,7 +334,6 @@ const moveAlone = (worker: Worker, set: string, { height }: Standing): Said => {
   const steps: Step[] = [
     { act: 'close', zone },
     { act: 'fly', to },
-    { act: 'reopen', zone },
   ];
   const payload = { call: CALL, job: 'change', steps } as const;
   return { kind: 'plan told', target: targetOf(worker, set), payload: { ...payload, steps } };

@@ -39,6 +39,8 @@ export type Habits = {
   readonly mischief: number;
   /** Given to one kind of it; null: all kinds. */
   readonly only: Mischief | null;
+  /** Leaves out the last number of a count, and says the sum. */
+  readonly skips: number;
   /** A brick more or less than is counted aloud. */
   readonly miscounts: number;
   /** Done, and never said. */
@@ -56,6 +58,7 @@ export const habitsBy = (chance: Chance): Habits => {
   return {
     mischief: 0.03 + share(0.1),
     only: null,
+    skips: share(0.12),
     miscounts: share(0.08),
     forgets: share(0.04),
     wrongSet: share(0.04),

@@ -19,7 +19,7 @@ const adding: WorkStack = {
   ...{ set: '11', before, after, act: 'add', count: 13, done: 5 },
   ...{ nextAt: '3\'-9" up', lastAt: '4\'-7" up' },
 };
-const options = { width: 300, height: 400, letter: 24, isLabelled: true };
+const options = { width: 312, height: 400, letter: 24, isLabelled: true };
 
 const drawn = (work: WorkStack) => {
   const drawing = workStackDrawing(work, house, options);
@@ -63,5 +63,22 @@ describe('the stack while bricks are handled', () => {
     const { words, next } = drawn({ ...adding, done: 13 });
     expect(next).toEqual([]);
     expect(words).toEqual(['13 on']);
+  });
+
+  /** Narrow letters of the drawing are 0.48 of their height wide, as measured on the screen. */
+  it.each([
+    ['upright and short', '3\'-9" up', '4\'-7" up'],
+    ['as long as heights get', '12\'-10" hoch', '13\'-11" hoch'],
+    ['metric', '1.46 m hoch', '2.03 m hoch'],
+  ])('cuts no height and no count at the edge: %s', (_, nextAt, lastAt) => {
+    const onScreen = { width: 312, height: 250, letter: 24, isLabelled: true };
+    const work = { ...adding, nextAt, lastAt };
+    for (const { x, text, size, anchor } of workStackDrawing(work, house, onScreen).shapes.filter(
+      (shape): shape is Lettering => shape.kind === 'text',
+    )) {
+      const wide = text.length * size * 0.48;
+      const [from, to] = anchor === 'end' ? [x - wide, x] : [x, x + wide];
+      expect([from >= 0, to <= 312], text).toEqual([true, true]);
+    }
   });
 });

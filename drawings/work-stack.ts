@@ -43,21 +43,44 @@ type Frame = {
   readonly centreX: number;
   readonly brickWidth: number;
   readonly panY: number;
+  readonly width: number;
 };
 
 /** Room above the last plate, for the hand that puts one there. */
 const ROOM_ABOVE = 1.35;
+/** Of the height of a letter, on the average and rather more than less. */
+const LETTER_WIDE = 0.5;
+const POINTER = 20;
 
-const frameOf = (heightM: number, options: WorkStackOptions): Frame => {
+/** A height that lost its first figure would be read as another: the words come first. */
+const centreOf = (
+  { nextAt, lastAt }: WorkStack,
+  house: House,
+  { width, letter }: WorkStackOptions,
+  brickWidth: number,
+): number => {
+  const words = [phrase(house, 'next'), phrase(house, 'last'), nextAt ?? '', lastAt ?? ''];
+  const longest = Math.max(...words.map((text) => text.length));
+  const room = longest * letter * LETTER_WIDE + POINTER + brickWidth * 0.62;
+  return Math.max(room, Math.min(width / 2, room * 1.1));
+};
+
+const frameOf = (
+  heightM: number,
+  work: WorkStack,
+  house: House,
+  options: WorkStackOptions,
+): Frame => {
   const { width, height, isLabelled } = options;
   const panY = height - MARGIN - PAN;
   const perMetre = (panY - MARGIN) / Math.max(0.2, heightM * ROOM_ABOVE);
-  const brickWidth = isLabelled ? Math.min(66, width * 0.3) : Math.min(100, width * 0.68);
+  const brickWidth = isLabelled ? Math.min(56, width * 0.3) : Math.min(100, width * 0.68);
   return {
     yOf: (atM) => panY - atM * perMetre,
-    centreX: width / 2,
+    centreX: isLabelled ? centreOf(work, house, options, brickWidth) : width / 2,
     brickWidth,
     panY,
+    width,
   };
 };
 
@@ -141,21 +164,31 @@ const spanOf = (laid: readonly Laid[], of: readonly Standing[]): Span | null => 
   return { bottomM: first.bottomM, topM: last.bottomM + last.thicknessM };
 };
 
+/** On two lines where one is too narrow, broken at the space after which the less is left. */
+const inTwo = (text: string, room: number, letter: number): readonly string[] => {
+  const at = text.length * letter * LETTER_WIDE <= room ? -1 : text.lastIndexOf(' ');
+  return at < 0 ? [text] : [text.slice(0, at), text.slice(at + 1)];
+};
+
 const bracket = (
   { topM, bottomM }: Span,
   words: { readonly text: string; readonly isStrong: boolean },
-  { yOf, centreX, brickWidth }: Frame,
+  { yOf, centreX, brickWidth, width }: Frame,
   letter: number,
 ): readonly Shape[] => {
   const x = centreX + brickWidth * 0.68;
   const [top, bottom] = [yOf(topM) + 1, yOf(bottomM) - 1];
   const hair = { stroke: 'ink', weight: 'thin' } as const;
-  const middle = (top + bottom) / 2 + letter * 0.35;
+  const lines = inTwo(words.text, width - x - 8, letter);
+  const first = (top + bottom) / 2 + letter * (0.35 - 0.525 * (lines.length - 1));
+  const weight = words.isStrong ? 'strong' : 'plain';
   return [
     line(x, top, x, bottom, hair),
     line(x - 5, top, x, top, hair),
     line(x - 5, bottom, x, bottom, hair),
-    lettering(x + 8, middle, words.text, letter, { weight: words.isStrong ? 'strong' : 'plain' }),
+    ...lines.map((text, at) =>
+      lettering(x + 8, first + at * letter * 1.05, text, letter, { weight }),
+    ),
   ];
 };
 
@@ -199,7 +232,7 @@ const nextMark = (
   const y = yOf((next.topM + next.bottomM) / 2);
   const tip = centreX - brickWidth * 0.62;
   const words = { anchor: 'end', pen: 'blue' } as const;
-  const x = tip - 20;
+  const x = tip - POINTER;
   const last = spanOf(laid, ['next', 'toCome']);
   const lastY = last === null ? y : Math.min(yOf(last.topM), y - letter * 2.4);
   return [
@@ -246,7 +279,7 @@ export const workStackDrawing = (
       letter,
     });
   }
-  const frame = frameOf(stack.heightM, options);
+  const frame = frameOf(stack.heightM, work, house, options);
   const laid = laidPlates(stack.plates, work);
   return {
     width,

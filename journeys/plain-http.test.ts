@@ -12,6 +12,8 @@ import { type HouseServer, startHouseServer } from './house-server.ts';
 import { SCREENS } from './screens.ts';
 
 const NAME = 'flies.home.arpa';
+/** Those of a call too, which its own journeys look at as a whole. */
+const ALL = [...SCREENS, '/live', '/live/open', '/drill'];
 
 let folder = '';
 let server: HouseServer;
@@ -45,7 +47,7 @@ afterAll(async () => {
 });
 
 describe('over plain HTTP', () => {
-  it.each(SCREENS)('%s opens in a context that is not secure', async (path) => {
+  it.each(ALL)('%s opens in a context that is not secure', async (path) => {
     await goTo(page, path);
     expect(await page.evaluate(() => [isSecureContext, 'caches' in window])).toEqual([
       false,

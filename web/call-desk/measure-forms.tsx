@@ -8,14 +8,11 @@ import { useSay } from '../call/use-say.ts';
 import { Echo } from '../grid/echo.tsx';
 import { exampleIn } from '../house-entry/typed-figures.ts';
 import { ChoiceField, TextField } from '../house-found/choice-field.tsx';
+import { missingPulls, NO_PULLS, PullFields, type Pulls } from '../house-found/pull-fields.tsx';
 import { useTell, useVoice } from '../language/use-tell.ts';
 import { CallForm } from './call-form.tsx';
 import { readMeasure } from './measures.ts';
 import type { SetOnDesk } from './set-on-desk.ts';
-
-type Pulls = { readonly out: string; readonly in: string; readonly height: string };
-
-const NO_PULLS: Pulls = { out: '', in: '', height: '' };
 
 const withPost = (desk: SetOnDesk): readonly string[] =>
   desk.post === null ? [message('the post of this device')] : [];
@@ -44,12 +41,7 @@ export const PullForm = ({ desk }: { readonly desk: SetOnDesk }) => {
     saying.say({ kind: 'pull tested', set: id, payload: { post, ...read } });
     setPulls(NO_PULLS);
   };
-  const missing = [
-    ...withPost(desk),
-    ...(pulls.out.trim() === '' ? [message('the pull out')] : []),
-    ...(pulls.in.trim() === '' ? [message('the pull in')] : []),
-    ...(pulls.height.trim() === '' ? [message('the height')] : []),
-  ];
+  const missing = [...withPost(desk), ...missingPulls(pulls)];
   return (
     <CallForm
       title={tell('Pull test of set {id}, both ways', { id })}
@@ -64,21 +56,19 @@ export const PullForm = ({ desk }: { readonly desk: SetOnDesk }) => {
       button={tell('Record the pull test')}
       onSend={send}
     >
-      <PullFields desk={desk} pulls={pulls} onType={type} />
+      <PullPart desk={desk} pulls={pulls} onType={type} />
     </CallForm>
   );
 };
 
-type PullFieldsProps = {
+type PullPartProps = {
   readonly desk: SetOnDesk;
   readonly pulls: Pulls;
   readonly onType: (part: Partial<Pulls>) => void;
 };
 
-const PullFields = ({ desk: { house, set }, pulls, onType }: PullFieldsProps) => {
+const PullPart = ({ desk: { house, set }, pulls, onType }: PullPartProps) => {
   const tell = useTell();
-  const force = tell('such as {example}', { example: exampleIn('force', house) });
-  const length = tell('such as {example}', { example: exampleIn('length', house) });
   const { pullTest } = set;
   return (
     <>
@@ -92,24 +82,7 @@ const PullFields = ({ desk: { house, set }, pulls, onType }: PullFieldsProps) =>
         </p>
       )}
       <div className="found-fields">
-        <TextField
-          label={tell('Pull that takes it out')}
-          value={pulls.out}
-          hint={force}
-          onType={(out) => onType({ out })}
-        />
-        <TextField
-          label={tell('Pull that takes it in')}
-          value={pulls.in}
-          hint={force}
-          onType={(inward) => onType({ in: inward })}
-        />
-        <TextField
-          label={tell('With the batten at')}
-          value={pulls.height}
-          hint={length}
-          onType={(height) => onType({ height })}
-        />
+        <PullFields house={house} pulls={pulls} onType={onType} />
       </div>
       <Echo text={pulls.out} dimension="force" units={house.units} />
       <Echo text={pulls.in} dimension="force" units={house.units} />

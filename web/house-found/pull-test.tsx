@@ -6,23 +6,18 @@ import { decimalMarkOf } from '#quantities';
 import { sayMeasure, sayMoment } from '#sheets';
 import { phrase, told, type Voice } from '#texts';
 import { type Looked, withFound } from '../editing/state-edits.ts';
-import { exampleIn, readFigure } from '../house-entry/typed-figures.ts';
+import { readFigure } from '../house-entry/typed-figures.ts';
 import { at, type Json, type JsonObject } from '../keeping/json.ts';
 import { useTell, useVoice } from '../language/use-tell.ts';
 import type { SetReckoning } from '../reckoning/reckon.ts';
 import { useWork } from '../reckoning/use-work.ts';
 import { TextField } from './choice-field.tsx';
 import { NotWritten } from './not-written.tsx';
+import { missingPulls, NO_PULLS, PullFields, type Pulls } from './pull-fields.tsx';
 import { useRecord, useWho } from './use-record.ts';
 
-type Pulls = { readonly out: string; readonly in: string; readonly height: string };
-
-const EMPTY: Pulls = { out: '', in: '', height: '' };
-
 const missingOf = (pulls: Pulls, by: string, voice: Voice): readonly string[] => [
-  ...(pulls.out.trim() === '' ? [phrase(voice, 'the pull out')] : []),
-  ...(pulls.in.trim() === '' ? [phrase(voice, 'the pull in')] : []),
-  ...(pulls.height.trim() === '' ? [phrase(voice, 'the height')] : []),
+  ...missingPulls(pulls).map((part) => phrase(voice, part)),
   ...(by.trim() === '' ? [phrase(voice, 'who pulled')] : []),
 ];
 
@@ -58,7 +53,7 @@ const withTest = (state: JsonObject, id: string, pulls: Pulls, looked: Looked): 
 const usePulls = (id: string) => {
   const record = useRecord();
   const who = useWho();
-  const [pulls, setPulls] = useState(EMPTY);
+  const [pulls, setPulls] = useState(NO_PULLS);
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
   const voice = useVoice();
   const missing = missingOf(pulls, who.by, voice);
@@ -79,13 +74,14 @@ const usePulls = (id: string) => {
       looked,
     );
     setRefusals(refused);
-    if (refused.length === 0) setPulls(EMPTY);
+    if (refused.length === 0) setPulls(NO_PULLS);
   };
   return { pulls, who, refusals, missing, type, write };
 };
 
 export const PullTestForm = ({ each }: { readonly each: SetReckoning }) => {
   const tell = useTell();
+  const { house } = useWork();
   const { pulls, who, refusals, missing, type, write } = usePulls(each.id);
   return (
     <form
@@ -104,7 +100,15 @@ export const PullTestForm = ({ each }: { readonly each: SetReckoning }) => {
         )}
       </p>
       <TestNow each={each} />
-      <PullFields pulls={pulls} who={who} onType={type} />
+      <div className="found-fields">
+        <PullFields house={house} pulls={pulls} onType={type} />
+        <TextField
+          label={tell('Pulled by')}
+          value={who.by}
+          hint={tell('name or post')}
+          onType={who.type}
+        />
+      </div>
       <NotWritten refusals={refusals} />
       <p className="buttons">
         <button type="submit" disabled={missing.length > 0}>
@@ -117,47 +121,6 @@ export const PullTestForm = ({ each }: { readonly each: SetReckoning }) => {
         </span>
       </p>
     </form>
-  );
-};
-
-type PullFieldsProps = {
-  readonly pulls: Pulls;
-  readonly who: ReturnType<typeof useWho>;
-  readonly onType: (part: Partial<Pulls>) => void;
-};
-
-const PullFields = ({ pulls, who, onType }: PullFieldsProps) => {
-  const tell = useTell();
-  const { house } = useWork();
-  const force = tell('such as {example}', { example: exampleIn('force', house) });
-  const length = tell('such as {example}', { example: exampleIn('length', house) });
-  return (
-    <div className="found-fields">
-      <TextField
-        label={tell('Pull that takes it out')}
-        value={pulls.out}
-        hint={force}
-        onType={(out) => onType({ out })}
-      />
-      <TextField
-        label={tell('Pull that takes it in')}
-        value={pulls.in}
-        hint={force}
-        onType={(inward) => onType({ in: inward })}
-      />
-      <TextField
-        label={tell('With the batten at')}
-        value={pulls.height}
-        hint={length}
-        onType={(height) => onType({ height })}
-      />
-      <TextField
-        label={tell('Pulled by')}
-        value={who.by}
-        hint={tell('name or post')}
-        onType={who.type}
-      />
-    </div>
   );
 };
 

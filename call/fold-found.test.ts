@@ -50,6 +50,15 @@ describe('what is found, measured, tagged and written', () => {
     expect(seven(foldEvent(opened(), scale)).weighed).toEqual({ lamp: 12 });
   });
 
+  it('a tag on a set that hangs on its steel leaves it there, and so does giving it back', () => {
+    const tag = { number: '12', reason: 'head block' };
+    const hung = opened({ ...LOW, service: 'deadHung' });
+    const out = foldEvent(hung, onSet('tag placed', { tag, service: 'lockedOut' }));
+    expect(seven(out)).toMatchObject({ tag, standing: { service: 'deadHung' } });
+    const back = onSet('tag returned', { number: '12', repairedBy: 'Bo', words: '' });
+    expect(seven(foldEvent(out, back))).toMatchObject({ standing: { service: 'deadHung' } });
+  });
+
   it('a tag takes the set out of use and its order with it, until it is given back', () => {
     const told = foldEvent(opened(), onSet('plan told', { job: 'load', steps: [FLY] }));
     const tag = { number: '12', reason: 'head block' };

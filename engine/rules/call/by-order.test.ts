@@ -112,6 +112,15 @@ describe('a set that is not held', () => {
   });
 });
 
+describe('a set that stands with what the house does not have', () => {
+  it('is not held, by the code of what cannot be read', () => {
+    const strange = { ...READY, stack: [{ kind: 'X', count: 1, tag: 'show' }] } as const;
+    expect(judgedSet({ set: { standing: strange } })).toEqual({ held: 'unheld', rule: 'ORD-103' });
+    const item = { ...READY, items: { 'no such piece': 'flying' } } as const;
+    expect(judgedSet({ set: { standing: item } }).held).toBe('unheld');
+  });
+});
+
 describe('a step that cannot be replayed', () => {
   it('has the code of that refusal, what was found and what would be taken', () => {
     const [finding] = judged({ set: { standing: READY }, step: fly(30) }).findings;
